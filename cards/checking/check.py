@@ -1,0 +1,38 @@
+"""All findings about a file's content, and what can be trusted in spite of them."""
+
+from collections.abc import Iterable, Sequence
+
+from cards.checking.rules import RULES
+from cards.content import Content
+from cards.finding import Finding, Severity
+from cards.item import Item
+from cards.place import Place
+
+_ORDER = tuple(Severity)
+
+
+def check(content: Content, team_names: Sequence[str]) -> tuple[Finding, ...]:
+    """Return the findings of reading and of every rule, errors first, then by place.
+
+    Items may only be pinned to the teams named.
+    """
+    found = [finding for rule in RULES for finding in rule.findings(content, team_names)]
+    return tuple(sorted([*content.findings, *found], key=_rank))
+
+
+def _rank(finding: Finding) -> tuple[int, Place, str]:
+    return _ORDER.index(finding.severity), finding.place, finding.code
+
+
+def sound_items(content: Content, findings: Iterable[Finding]) -> tuple[Item, ...]:
+    """Return the items in whose row no error stands, in the teacher's order."""
+    wrong = {_row(finding.place) for finding in findings if finding.severity is Severity.ERROR}
+    return tuple(
+        item
+        for item in content.items
+        if wrong.isdisjoint({_row(item.prompt_place), _row(item.answer_place)})
+    )
+
+
+def _row(place: Place) -> tuple[str, int]:
+    return place.sheet, place.row

@@ -1,0 +1,65 @@
+"""One prompt in several rows."""
+
+from collections.abc import Iterator, Sequence
+
+from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
+from cards.checking.rule import Remark
+from cards.content import Content
+from cards.item import Item, folded
+from cards.reading.quoting import quoted
+
+
+def same_item(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find items whose prompt and answer stand in a row before."""
+    for item, before in _with_those_before(content):
+        twin = next((other for other in before if _same_answer(item, other)), None)
+        if twin:
+            yield Remark(
+                item.prompt_place,
+                item.prompt,
+                f"The same {PROMPT_NAMES[item.kind]} with the same {ANSWER_NAMES[item.kind]} "
+                f"stands in {twin.prompt_place}.",
+                f"Delete this row, or change its {PROMPT_NAMES[item.kind]}.",
+            )
+
+
+def same_prompt_other_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find items whose prompt stands in a row before, with an answer that is not right here."""
+    for item, before in _with_those_before(content):
+        if any(_same_answer(item, other) for other in before):
+            continue
+        rival = next((other for other in before if not _both_right(item, other)), None)
+        if rival:
+            yield Remark(
+                item.prompt_place,
+                item.prompt,
+                f"The same {PROMPT_NAMES[item.kind]} stands in {rival.prompt_place}, "
+                f"but there the {ANSWER_NAMES[rival.kind]} is {quoted(rival.answer)}, "
+                f"and here it is {quoted(item.answer)}.",
+                "Change one of the two, or name the other under Also right if both are right.",
+            )
+
+
+def _with_those_before(content: Content) -> Iterator[tuple[Item, tuple[Item, ...]]]:
+    """Yield each whole item whose prompt stands in rows before, with the items of those rows."""
+    seen: dict[str, list[Item]] = {}
+    for item in content.items:
+        if not (item.prompt and item.answer):
+            continue
+        before = seen.setdefault(folded(item.prompt), [])
+        if before:
+            yield item, tuple(before)
+        before.append(item)
+
+
+def _same_answer(item: Item, other: Item) -> bool:
+    return folded(item.answer) == folded(other.answer)
+
+
+def _both_right(item: Item, other: Item) -> bool:
+    """Say whether one of the items names the answer of the other as right too."""
+    return _accepts(item, other.answer) or _accepts(other, item.answer)
+
+
+def _accepts(item: Item, answer: str) -> bool:
+    return folded(answer) in {folded(right) for right in item.also_right}

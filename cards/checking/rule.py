@@ -1,0 +1,34 @@
+"""What a rule is."""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from cards.content import Content
+from cards.finding import Finding, Severity
+from cards.place import Place
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """What a rule says of one cell; its rule gives it a code and a severity."""
+
+    place: Place
+    found: str
+    wrong: str
+    mend: str
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A rule: a function that looks at all of the content and the names of the teams."""
+
+    code: str
+    severity: Severity
+    remarks: Callable[[Content, Sequence[str]], Iterable[Remark]]
+
+    def findings(self, content: Content, team_names: Sequence[str]) -> Iterator[Finding]:
+        """Yield what the rule finds."""
+        for remark in self.remarks(content, team_names):
+            yield Finding(
+                self.code, self.severity, remark.place, remark.found, remark.wrong, remark.mend
+            )

@@ -1,0 +1,49 @@
+"""Everything that one file of the teacher's holds."""
+
+from dataclasses import dataclass
+
+from cards.finding import Finding
+from cards.item import Item
+from cards.place import Place
+
+
+@dataclass(frozen=True, slots=True)
+class Cell:
+    """A cell that is not blank: the text that the spreadsheet shows, and where it stands."""
+
+    text: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class TeamRow:
+    """A row of the Teams sheet; the colour may be blank."""
+
+    name: Cell
+    colour: Cell | None
+
+
+@dataclass(frozen=True, slots=True)
+class SettingRow:
+    """A row of the Deck sheet that has a value; what it means is for the recipe to say."""
+
+    name: Cell
+    value: Cell
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """What a file holds: its items in the teacher's order, teams, settings, and what was found.
+
+    Every row that says anything is an item, also one without a prompt or an answer; whoever makes
+    a deck leaves out the rows that an error stands in. `findings` are those of reading (cells that
+    could not be understood, each replaced by what is likeliest). `digest` is the hexadecimal
+    SHA-256 of what the file says (not of the file's bytes): equal content has an equal digest.
+    """
+
+    name: str
+    items: tuple[Item, ...]
+    teams: tuple[TeamRow, ...]
+    settings: tuple[SettingRow, ...]
+    findings: tuple[Finding, ...]
+    digest: str

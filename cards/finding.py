@@ -1,0 +1,41 @@
+"""What was found in the content, where, and how to mend it."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from cards.place import Place
+
+
+class Severity(StrEnum):
+    """How much a finding matters: an error keeps its row out of every deck."""
+
+    ERROR = "error"
+    WARNING = "warning"
+    NOTE = "note"
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing found in the content.
+
+    `found` is the text that was found (may be empty), `wrong` a sentence that says what is wrong
+    with it, `mend` a sentence that says what to do.
+    """
+
+    code: str
+    severity: Severity
+    place: Place
+    found: str
+    wrong: str
+    mend: str
+
+    def __str__(self) -> str:
+        return f"{self.place}: {self.wrong} {self.mend}"
+
+
+class FairdealError(Exception):
+    """An expected failure: one line that says what is wrong and how to mend it."""
+
+
+class UnreadableFileError(FairdealError):
+    """A file that could not be read or written."""

@@ -1,0 +1,58 @@
+"""What was found in cells that a program filled in."""
+
+from collections.abc import Iterator
+
+from cards.content import Cell
+from cards.finding import Finding, Severity
+from cards.place import Place
+from cards.reading.columns import Columns
+from cards.reading.quoting import quoted
+from cards.reading.table import Doubt, Row, Table
+
+
+def doubt_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:
+    """Yield what may be amiss with the cells of a row that make its item."""
+    texts = {columns.prompt, columns.answer, *columns.also_right, *columns.wrong}
+    others = {columns.topic, columns.level, columns.team} - {None}
+    for column, cell in row.cells.items():
+        doubt = table.doubts.get(Place(table.name, row.number, column))
+        if doubt is Doubt.NO_VALUE and column in texts | others:
+            yield _no_value(cell)
+        elif doubt is Doubt.ERROR_VALUE and column in texts | others:
+            yield _error_value(cell)
+        elif doubt is Doubt.DATE and column in texts:
+            yield _date(cell)
+
+
+def _no_value(cell: Cell) -> Finding:
+    return Finding(
+        "formula-without-value",
+        Severity.ERROR,
+        cell.place,
+        cell.text,
+        "This cell holds a formula, but the file does not say what it comes to.",
+        "Open the workbook in your spreadsheet program and save it.",
+    )
+
+
+def _error_value(cell: Cell) -> Finding:
+    return Finding(
+        "error-value",
+        Severity.ERROR,
+        cell.place,
+        cell.text,
+        f"The formula in this cell does not work out: it shows {cell.text}.",
+        "Mend the formula, or write the text itself.",
+    )
+
+
+def _date(cell: Cell) -> Finding:
+    return Finding(
+        "turned-into-date",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        f"This cell holds a date, shown as {quoted(cell.text)}; "
+        "spreadsheet programs make dates of such things as 3/4.",
+        "If it is not meant as a date, format the cell as text and write it again.",
+    )

@@ -1,0 +1,104 @@
+"""The tables of a file become its content."""
+
+from collections.abc import Sequence
+from pathlib import PurePath
+
+from cards.content import Content
+from cards.finding import Finding, Severity, UnreadableFileError
+from cards.item import Item
+from cards.place import Place
+from cards.reading.columns import BACKS, columns_of
+from cards.reading.digest import digest_of
+from cards.reading.heading_row import Headings
+from cards.reading.items import items_of
+from cards.reading.plain import cells_beyond, extra_field, plain_columns, plain_findings
+from cards.reading.settings import setting_rows, team_rows
+from cards.reading.sheets import Purpose, Sheet, sheets_of
+from cards.reading.table import Table
+
+Found = tuple[tuple[Item, ...], tuple[Finding, ...]]
+
+
+def gathered(name: str, tables: Sequence[Table], findings: Sequence[Finding]) -> Content:
+    """Gather the content of the tables of the file `name`; `findings` are those of reading it.
+
+    Raises `UnreadableFileError` if no table holds an item.
+    """
+    sheets = sheets_of(tables)
+    found = [_read_sheet(sheet) for sheet in sheets]
+    items = tuple(item for some, _ in found for item in some)
+    findings = (*findings, *(finding for _, some in found for finding in some))
+    if not items:
+        raise UnreadableFileError(_nothing(name, findings))
+    teams = tuple(row for table in _tables(sheets, Purpose.TEAMS) for row in team_rows(table))
+    settings = tuple(row for table in _tables(sheets, Purpose.DECK) for row in setting_rows(table))
+    digest = digest_of(items, teams, settings)
+    return Content(PurePath(name).stem, items, teams, settings, findings, digest)
+
+
+def _tables(sheets: Sequence[Sheet], purpose: Purpose) -> list[Table]:
+    return [sheet.table for sheet in sheets if sheet.purpose is purpose]
+
+
+def _read_sheet(sheet: Sheet) -> Found:
+    if sheet.purpose is Purpose.UNKNOWN:
+        return (), (_left_out(sheet.table),)
+    if sheet.purpose is not Purpose.CONTENT or not sheet.table.rows:
+        return (), ()
+    if sheet.headings is None:
+        return _read_plain(sheet)
+    return _read_headed(sheet, sheet.headings)
+
+
+def _read_plain(sheet: Sheet) -> Found:
+    columns = plain_columns(sheet.table, sheet.kind)
+    items, findings = items_of(sheet.table, columns, start=0)
+    return items, (*findings, *plain_findings(sheet.table, columns))
+
+
+def _read_headed(sheet: Sheet, headings: Headings) -> Found:
+    last = max(sheet.table.rows[headings.index].cells)
+    columns = columns_of(headings.roles, last=last, kind=sheet.kind)
+    if columns is None:
+        return (), (_half_a_card(sheet.table, headings),)
+    start = headings.index + 1
+    items, findings = items_of(sheet.table, columns, start=start)
+    extra = cells_beyond(sheet.table, last, start=start) if sheet.table.delimited else ()
+    return items, (*headings.findings, *findings, *map(extra_field, extra))
+
+
+def _left_out(table: Table) -> Finding:
+    return Finding(
+        "sheet-left-out",
+        Severity.NOTE,
+        Place(table.name),
+        "",
+        "This sheet has no headings that make cards and was left out.",
+        "To use it, put two headings above its columns, such as Prompt and Answer.",
+    )
+
+
+def _half_a_card(table: Table, headings: Headings) -> Finding:
+    has_back = bool(BACKS & set(headings.roles.values()))
+    wanted = "Prompt, Question or Meaning" if has_back else "Answer or Word"
+    return Finding(
+        "missing-heading",
+        Severity.ERROR,
+        Place(table.name, table.rows[headings.index].number),
+        "",
+        f"No column is headed {wanted}, so the rows below make no cards.",
+        "Put the heading above the column that it belongs to.",
+    )
+
+
+def _nothing(name: str, findings: Sequence[Finding]) -> str:
+    errors = [finding for finding in findings if finding.severity is Severity.ERROR]
+    if errors:
+        return str(errors[0])
+    hidden = [finding for finding in findings if finding.code.startswith("hidden")]
+    if hidden:
+        return f"{name} holds nothing that makes a card. {hidden[0]}"
+    return (
+        f"{name} holds nothing that makes a card. "
+        "Put prompts and answers below the headings Prompt and Answer, and save it."
+    )

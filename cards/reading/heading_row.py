@@ -1,0 +1,156 @@
+"""Where the headings of a sheet stand."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from cards.content import Cell
+from cards.finding import Finding, Severity
+from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
+from cards.reading.headings import Role, key, misspelt_role_of, role_of
+from cards.reading.quoting import quoted
+from cards.reading.table import Row, Table
+
+# How far down, in rows that are not blank, headings are looked for.
+_DEPTH = 10
+# Headings that pupils also meet as a pair of opposites; such a row may be content.
+_ALSO_OPPOSITES = frozenset({"front", "back"})
+_MANY = 3
+_SPREAD = frozenset({Role.ALSO_RIGHT, Role.WRONG})
+# A misspelt heading of these is only worth taking if the sheet has no others that make a card.
+_OF_CARDS = FRONTS | BACKS
+_BESIDE_CARDS = frozenset({Role.TOPIC, Role.LEVEL, Role.TEAM, Role.ALSO_RIGHT, Role.WRONG})
+
+
+@dataclass(frozen=True, slots=True)
+class Headings:
+    """A row of headings: its index among the rows of the table, and the roles of its columns.
+
+    `complete` says whether two of the columns make a card.
+    """
+
+    index: int
+    roles: Roles
+    complete: bool
+    findings: tuple[Finding, ...] = ()
+
+
+def headings_of(table: Table) -> Headings | None:
+    """Return the headings of a table, or None if it has none.
+
+    They stand in the row with the most known headings among the first that are not blank, if these
+    are enough to make a card; else in the first row with several known headings.
+    """
+    candidates = [_candidate(row, i) for i, row in enumerate(table.rows[:_DEPTH])]
+    complete = [one for one in candidates if one.complete and _is_plausible(table, one)]
+    if complete:
+        best = max(complete, key=lambda one: (_spelt_right(one), len(one.roles), -one.index))
+        return _with_notes(table, best)
+    wanting = [one for one in candidates if _names_half_a_card(one)]
+    return wanting[0] if wanting else None
+
+
+def _candidate(row: Row, index: int) -> Headings:
+    roles = {column: role for column, cell in row.cells.items() if (role := role_of(cell.text))}
+    roles = _canonical(roles, row)
+    findings: list[Finding] = []
+    for column, role in _misspelt(row, roles) if roles or not index else ():
+        findings.append(_misspelt_warning(row.cells[column], role))
+        roles[column] = role
+    return Headings(index, roles, pair_of(roles) is not None, tuple(findings))
+
+
+def _canonical(roles: dict[int, Role], row: Row) -> dict[int, Role]:
+    """Leave out a column headed by a synonym where another is headed by the very word."""
+    plain = {role for column, role in roles.items() if key(row.text(column)) == key(role)}
+    return {
+        column: role
+        for column, role in roles.items()
+        if role in _SPREAD or role not in plain or key(row.text(column)) == key(role)
+    }
+
+
+def _misspelt(row: Row, roles: Mapping[int, Role]) -> Iterator[tuple[int, Role]]:
+    """Yield the columns of a row whose headings are misspelt, and what they probably mean."""
+    taken = set(roles.values())
+    for column, cell in row.cells.items():
+        wanted = _BESIDE_CARDS if pair_of(dict(enumerate(taken))) else _OF_CARDS | _BESIDE_CARDS
+        role = None if column in roles else misspelt_role_of(cell.text, wanted - taken)
+        if role and not role_of(cell.text):
+            taken.add(role)
+            yield column, role
+
+
+def _spelt_right(headings: Headings) -> bool:
+    return not headings.findings
+
+
+def _is_plausible(table: Table, headings: Headings) -> bool:
+    """Say whether a row can be headings, seen what stands above it.
+
+    Misspelt headings, or a pair of words, below other pairs are more likely to be content.
+    """
+    row = table.rows[headings.index]
+    above = table.rows[: headings.index]
+    if headings.findings and any(len(one.cells) > 1 for one in above):
+        return False
+    if len(headings.roles) >= _MANY or row.number - (above[-1].number if above else 0) > 1:
+        return True
+    opposites = {key(cell.text) for cell in row.cells.values()} == _ALSO_OPPOSITES
+    return not (above and opposites)
+
+
+def _names_half_a_card(headings: Headings) -> bool:
+    roles = set(headings.roles.values())
+    several = len(roles) > 1 and not headings.complete and not headings.findings
+    return several and bool(roles & _OF_CARDS)
+
+
+def _with_notes(table: Table, headings: Headings) -> Headings:
+    notes = [*_rows_above(table, headings), *_doubled(table.rows[headings.index], headings)]
+    return Headings(headings.index, headings.roles, headings.complete, (*headings.findings, *notes))
+
+
+def _rows_above(table: Table, headings: Headings) -> Iterator[Finding]:
+    """Yield a note if what stands above the headings looks like content."""
+    pair = pair_of(headings.roles) or ()
+    columns = [column for column, role in headings.roles.items() if role in pair]
+    for row in table.rows[: headings.index]:
+        if all(column in row.cells for column in columns):
+            cell = row.cells[columns[0]]
+            yield Finding(
+                "above-headings",
+                Severity.NOTE,
+                cell.place,
+                cell.text,
+                "This row stands above the headings and makes no card.",
+                "If it is content, move it below the headings.",
+            )
+            return
+
+
+def _doubled(row: Row, headings: Headings) -> Iterator[Finding]:
+    seen: dict[str, Cell] = {}
+    for column, role in sorted(headings.roles.items()):
+        cell = row.cells[column]
+        first = seen.setdefault(key(cell.text), cell)
+        if first is not cell and role in _OF_CARDS:
+            yield Finding(
+                "heading-twice",
+                Severity.WARNING,
+                cell.place,
+                cell.text,
+                f"The heading {quoted(cell.text)} stands in {first.place.cell} too; "
+                "only the first of the two columns is read.",
+                "Put all of them below the first, or rename this one.",
+            )
+
+
+def _misspelt_warning(cell: Cell, role: Role) -> Finding:
+    return Finding(
+        "misspelt-heading",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        f"The heading {quoted(cell.text)} is not known and was read as “{role}”.",
+        f"Rename it to “{role}”, or to something quite different if that is not what it means.",
+    )

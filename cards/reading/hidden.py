@@ -1,0 +1,41 @@
+"""What is hidden in a workbook is left out, and that is said."""
+
+from collections.abc import Iterator, Sequence
+
+from cards.finding import Finding, Severity
+from cards.place import Place
+
+
+def hidden_sheet_note(sheet: str) -> Finding:
+    """Say that a hidden sheet is left out."""
+    return Finding(
+        "hidden-sheet",
+        Severity.NOTE,
+        Place(sheet),
+        "",
+        "This sheet is hidden and was left out.",
+        "To use it, show the sheet and save the workbook.",
+    )
+
+
+def hidden_rows_note(sheet: str, rows: Sequence[int]) -> Finding:
+    """Say that the hidden rows of a sheet, in rising order and at least one, are left out."""
+    one = len(rows) == 1
+    return Finding(
+        "hidden-rows",
+        Severity.NOTE,
+        Place(sheet, rows[0]),
+        "",
+        f"{'Row' if one else 'Rows'} {', '.join(_runs(rows))} "
+        f"{'is hidden and was' if one else 'are hidden and were'} left out.",
+        "To use them, show the rows or clear the filter, and save the workbook.",
+    )
+
+
+def _runs(numbers: Sequence[int]) -> Iterator[str]:
+    """Write numbers as `2`, `4 to 7`."""
+    start = numbers[0]
+    for number, following in zip(numbers, [*numbers[1:], -1], strict=True):
+        if following != number + 1:
+            yield str(start) if start == number else f"{start} to {number}"
+            start = following

@@ -1,0 +1,78 @@
+"""A row under headings becomes an item."""
+
+import re
+from collections.abc import Iterator
+
+from cards.finding import Finding
+from cards.item import Item, Level, folded
+from cards.place import Place
+from cards.reading.columns import Columns
+from cards.reading.doubts import doubt_findings
+from cards.reading.levels import level_of, unknown_level
+from cards.reading.table import Doubt, Row, Table
+
+_BETWEEN = re.compile(r"[;|\n]")
+
+
+def items_of(
+    table: Table, columns: Columns, *, start: int
+) -> tuple[tuple[Item, ...], tuple[Finding, ...]]:
+    """Return the items in the rows from index `start` on, and what was found in their cells.
+
+    A row whose front, back and choices are all blank says nothing. Nor do headings that are
+    repeated, as they are at the top of every page.
+    """
+    headings = table.rows[start - 1] if start else None
+    items: list[Item] = []
+    findings: list[Finding] = []
+    for row in table.rows[start:]:
+        if _says_nothing(row, columns) or (headings and _repeats(row, headings, columns)):
+            continue
+        items.append(_item(table, row, columns))
+        findings += _row_findings(table, row, columns)
+    return tuple(items), tuple(findings)
+
+
+def _says_nothing(row: Row, columns: Columns) -> bool:
+    said = (columns.prompt, columns.answer, *columns.also_right, *columns.wrong)
+    return not any(row.text(column) for column in said)
+
+
+def _repeats(row: Row, headings: Row, columns: Columns) -> bool:
+    sides = (columns.prompt, columns.answer)
+    return all(folded(row.text(side)) == folded(headings.text(side)) for side in sides)
+
+
+def _item(table: Table, row: Row, columns: Columns) -> Item:
+    return Item(
+        prompt=row.text(columns.prompt),
+        answer=row.text(columns.answer),
+        kind=columns.kind,
+        level=level_of(_sure(table, row, columns.level)) or Level.MEDIUM,
+        topic=_sure(table, row, columns.topic),
+        prompt_place=Place(table.name, row.number, columns.prompt),
+        answer_place=Place(table.name, row.number, columns.answer),
+        also_right=_several(table, row, columns.also_right),
+        wrong=_several(table, row, columns.wrong),
+        team=_sure(table, row, columns.team) or None,
+        team_place=Place(table.name, row.number, columns.team) if columns.team else None,
+    )
+
+
+def _sure(table: Table, row: Row, column: int | None) -> str:
+    """Return the text in a column, or nothing where a formula has left none to read."""
+    doubt = table.doubts.get(Place(table.name, row.number, column or 0))
+    return "" if doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE} else row.text(column)
+
+
+def _several(table: Table, row: Row, columns: tuple[int, ...]) -> tuple[str, ...]:
+    """Return the texts in some columns, each of which may hold several."""
+    cells = (_BETWEEN.split(_sure(table, row, column)) for column in columns)
+    return tuple(text.strip() for texts in cells for text in texts if text.strip())
+
+
+def _row_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:
+    yield from doubt_findings(table, row, columns)
+    level = row.cells.get(columns.level or 0)
+    if level and level_of(_sure(table, row, columns.level)) is None:
+        yield unknown_level(level)

@@ -1,0 +1,113 @@
+"""Sheets without headings: two plain columns."""
+
+from collections import Counter
+from collections.abc import Iterator
+from statistics import median
+
+from cards.content import Cell
+from cards.finding import Finding, Severity
+from cards.item import Kind
+from cards.place import Place, column_letters
+from cards.reading.columns import Columns
+from cards.reading.table import Table
+
+# A column counts if it has a quarter of the cells of the fullest, so that a stray note does not.
+_LEAST_SHARE = 4
+_SIDES = 2
+_WORDS_OF_A_TERM = 2
+_WORDS_OF_A_MEANING = 4
+
+
+def plain_columns(table: Table, kind: Kind | None) -> Columns:
+    """Take the columns in the order of a sheet of this kind; front and back if the kind is none.
+
+    That is word and meaning for vocabulary, and heading and detail, with the topic before them if
+    there are three columns, for details. With one column only, the one to its right is where the
+    other side is missing.
+    """
+    columns = _filled(table)
+    has_topic = kind is Kind.DETAIL and len(columns) > _SIDES
+    topic = columns.pop(0) if has_topic else None
+    first, second, *_ = [*columns, columns[0] + 1]
+    if kind is Kind.VOCABULARY or kind is Kind.DETAIL:
+        return Columns(kind, prompt=second, answer=first, last=second, topic=topic)
+    return Columns(kind or Kind.FACT, prompt=first, answer=second, last=second)
+
+
+def _filled(table: Table) -> list[int]:
+    counts = Counter(column for row in table.rows for column in row.cells)
+    enough = max(counts.values()) / _LEAST_SHARE
+    return sorted(column for column, count in counts.items() if count >= enough)
+
+
+def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
+    """Yield what two plain columns leave in doubt: which side is which, and what is beside them."""
+    if columns.kind is Kind.FACT and _second_is_meaning(table, columns):
+        yield _looks_like_vocabulary(table.name, columns)
+    beyond = cells_beyond(table, columns.last)
+    if 2 * len(beyond) > len(table.rows):
+        yield _more_columns(table.name, columns.last)
+    else:
+        yield from map(extra_field if table.delimited else _extra_cell, beyond)
+
+
+def cells_beyond(table: Table, last: int, *, start: int = 0) -> tuple[Cell, ...]:
+    """Return the first cell to the right of column `last` in each row that has one.
+
+    `start` is the index of the first row that counts.
+    """
+    cells = (
+        next((cell for column, cell in row.cells.items() if column > last), None)
+        for row in table.rows[start:]
+    )
+    return tuple(cell for cell in cells if cell)
+
+
+def extra_field(cell: Cell) -> Finding:
+    """Say that a record of delimited text has too many fields."""
+    return _extra(
+        cell, "If a comma in a text has split it, put that text in quotation marks; else clear it."
+    )
+
+
+def _extra_cell(cell: Cell) -> Finding:
+    return _extra(cell, "Clear the cell, or put headings above all columns.")
+
+
+def _extra(cell: Cell, mend: str) -> Finding:
+    wrong = "This row has more cells than the others; what stands here is not read."
+    return Finding("extra-cell", Severity.WARNING, cell.place, cell.text, wrong, mend)
+
+
+def _more_columns(sheet: str, last: int) -> Finding:
+    return Finding(
+        "columns-without-headings",
+        Severity.WARNING,
+        Place(sheet),
+        "",
+        f"There are no headings, so only the columns up to {column_letters(last)} are read.",
+        "Put headings above the columns, such as Prompt, Answer, Topic, Level.",
+    )
+
+
+def _second_is_meaning(table: Table, columns: Columns) -> bool:
+    """Say whether the second column is clearly longer: meanings, most likely, of the first."""
+    first, second = (
+        median(len(row.text(column).split()) for row in table.rows)
+        for column in (columns.prompt, columns.answer)
+    )
+    return first <= _WORDS_OF_A_TERM and second >= _WORDS_OF_A_MEANING
+
+
+def _looks_like_vocabulary(sheet: str, columns: Columns) -> Finding:
+    first, second = column_letters(columns.prompt), column_letters(columns.answer)
+    return Finding(
+        "answers-longer-than-prompts",
+        Severity.NOTE,
+        Place(sheet),
+        "",
+        f"There are no headings, so column {first} is the front of the cards and "
+        f"column {second} the back, though {second} is much the longer.",
+        f"If {first} holds words and {second} their meanings, "
+        "put the headings Word and Meaning above them.",
+    )

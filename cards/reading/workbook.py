@@ -1,0 +1,84 @@
+"""Workbooks: .xlsx and .xlsm. Macros are never run and nothing outside the file is opened."""
+
+import io
+import warnings
+import zipfile
+from typing import TYPE_CHECKING
+
+from cards.finding import Finding, UnreadableFileError
+from cards.reading.hidden import hidden_rows_note, hidden_sheet_note
+from cards.reading.sheet import has_formulas, table_of
+from cards.reading.table import Table
+
+if TYPE_CHECKING:
+    from openpyxl.workbook.workbook import Workbook
+    from openpyxl.worksheet.worksheet import Worksheet
+
+# The signature of the container that locked workbooks, and those before 2007, are kept in.
+_COMPOUND_FILE = b"\xd0\xcf\x11\xe0"
+_LOCKED = "EncryptedPackage".encode("utf-16-le")
+
+
+def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Finding, ...]]:
+    """Read the visible sheets of a workbook, left to right; `name` is the file's name.
+
+    The findings tell what is hidden and therefore left out. Raises `UnreadableFileError` if the
+    file is locked with a password, is of another kind, or is damaged.
+    """
+    _refuse_others(data, name)
+    sheets = _opened(data, name, values=False).worksheets
+    stored = None
+    if any(has_formulas(sheet) for sheet in sheets):
+        stored = {sheet.title: sheet for sheet in _opened(data, name, values=True).worksheets}
+    tables: list[Table] = []
+    findings: list[Finding] = []
+    for sheet in sheets:
+        found = _read_sheet(sheet, stored[sheet.title] if stored else sheet)
+        tables += found[0]
+        findings += found[1]
+    return tuple(tables), tuple(findings)
+
+
+def _read_sheet(sheet: "Worksheet", stored: "Worksheet") -> tuple[list[Table], list[Finding]]:
+    table, hidden_rows = table_of(sheet, stored)
+    if sheet.sheet_state != "visible":
+        return [], [hidden_sheet_note(table.name)] if table.rows or hidden_rows else []
+    notes = [hidden_rows_note(table.name, hidden_rows)] if hidden_rows else []
+    return [table] if table.rows else [], notes
+
+
+def _refuse_others(data: bytes, name: str) -> None:
+    if not data.startswith(_COMPOUND_FILE):
+        return
+    if _LOCKED in data:
+        raise UnreadableFileError(
+            f"{name} is locked with a password. "
+            "Open it, save a copy without a password, and use the copy."
+        )
+    raise UnreadableFileError(
+        f"{name} is an older kind of workbook under a new name. "
+        "Open it in your spreadsheet program and save it as .xlsx."
+    )
+
+
+def _opened(data: bytes, name: str, *, values: bool) -> "Workbook":
+    """Open a workbook with its formulas, or with the values stored for them."""
+    from openpyxl import load_workbook  # noqa: PLC0415 - takes long to load
+
+    if not zipfile.is_zipfile(io.BytesIO(data)):
+        raise UnreadableFileError(_damaged(name))
+    try:
+        with warnings.catch_warnings():
+            # They tell of drawings and styles that are left out, which no card needs.
+            warnings.simplefilter("ignore")
+            return load_workbook(io.BytesIO(data), data_only=values)
+    # A damaged file can fail anywhere in the library, in whatever way.
+    except Exception as error:
+        raise UnreadableFileError(_damaged(name)) from error
+
+
+def _damaged(name: str) -> str:
+    return (
+        f"{name} is damaged or not a workbook. "
+        "Open it in your spreadsheet program and save it as .xlsx again."
+    )

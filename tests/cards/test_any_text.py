@@ -1,0 +1,75 @@
+"""What must hold for any text: it comes back as typed, and nothing breaks."""
+
+import csv
+import io
+import tempfile
+import unicodedata
+from pathlib import Path
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from support.workbooks import fill
+
+from cards.content import Content
+from cards.finding import UnreadableFileError
+from cards.reading import read
+
+# Any character that prints, and line breaks: no controls, surrogates, or unassigned code points.
+PRINTABLE = st.text(
+    st.one_of(
+        st.characters(
+            exclude_categories=["Cc", "Cf", "Cs", "Co", "Cn"], exclude_characters="\ufeff"
+        ),
+        st.sampled_from("\n\",;\t'=+-@<>&{}|%/ \u00a0"),
+    ),
+    max_size=30,
+)
+
+
+def expected(text: str) -> str:
+    return unicodedata.normalize("NFC", text).strip()
+
+
+def read_bytes(data: bytes, name: str) -> Content:
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder, name)
+        path.write_bytes(data)
+        return read(path)
+
+
+@given(texts=st.lists(st.tuples(PRINTABLE, PRINTABLE), max_size=6))
+@settings(deadline=None, max_examples=60)
+def test_any_text_in_a_csv_comes_back_as_typed(texts: list[tuple[str, str]]) -> None:
+    buffer = io.StringIO(newline="")
+    rows = [("Prompt", "Answer"), ("first", "one"), *texts]
+    csv.writer(buffer, quoting=csv.QUOTE_ALL).writerows(rows)
+    content = read_bytes(buffer.getvalue().encode(), "words.csv")
+    wanted = [(expected(a), expected(b)) for a, b in texts if expected(a) or expected(b)]
+    assert [(item.prompt, item.answer) for item in content.items] == [("first", "one"), *wanted]
+
+
+@given(texts=st.lists(st.tuples(PRINTABLE, PRINTABLE), max_size=6))
+@settings(deadline=None, max_examples=60)
+def test_any_text_in_a_workbook_comes_back_as_typed(texts: list[tuple[str, str]]) -> None:
+    book = fill({"Facts": [("Prompt", "Answer"), ("first", "one")]})
+    for row, pair in enumerate(texts, start=3):
+        for column, text in enumerate(pair, start=1):
+            cell = book["Facts"].cell(row, column, text)
+            cell.data_type = "s"
+    buffer = io.BytesIO()
+    book.save(buffer)
+    content = read_bytes(buffer.getvalue(), "words.xlsx")
+    wanted = [(expected(a), expected(b)) for a, b in texts if expected(a) or expected(b)]
+    assert [(item.prompt, item.answer) for item in content.items] == [("first", "one"), *wanted]
+
+
+@given(data=st.one_of(st.binary(max_size=80), PRINTABLE.map(str.encode)))
+@settings(deadline=None, max_examples=200)
+def test_any_bytes_are_read_or_refused_in_one_line(data: bytes) -> None:
+    for name in ("words.csv", "words.xlsx"):
+        try:
+            content = read_bytes(data, name)
+        except UnreadableFileError as refused:
+            assert "\n" not in str(refused)  # noqa: PT017
+        else:
+            assert content.items

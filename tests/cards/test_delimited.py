@@ -1,0 +1,85 @@
+"""CSV and TSV, as schools save them."""
+
+from collections.abc import Callable
+from itertools import product
+
+import pytest
+
+from cards.checking import check
+from cards.content import Content
+
+ReadCsv = Callable[..., Content]
+ENCODINGS = ["utf-8", "utf-8-sig", "utf-16", "cp1252"]
+DELIMITERS = [",", ";", "\t"]
+ENDS = ["\n", "\r\n", "\r"]
+TEXTS = [
+    ("Word", "Meaning", "Topic"),
+    ("marée", "tide — “the sea’s breath”", "Sea"),
+    ("heron", "tall, grey; it waits", "Birds"),
+    ("NA", "007", "1E5"),
+    ("3/4", '5" nail', "None"),
+    ("=1+1", "two\nlines", "64%"),
+]
+
+
+def written(delimiter: str, end: str) -> str:
+    """Write the texts as RFC 4180 has it: quotes doubled, line breaks between quotes."""
+    records = (
+        delimiter.join('"{}"'.format(text.replace('"', '""')) for text in record)
+        for record in TEXTS
+    )
+    return end.join(records) + end
+
+
+@pytest.mark.parametrize(
+    ("encoding", "delimiter", "end"), list(product(ENCODINGS, DELIMITERS, ENDS))
+)
+def test_every_encoding_and_delimiter_is_read(
+    read_csv: ReadCsv, encoding: str, delimiter: str, end: str
+) -> None:
+    content = read_csv(written(delimiter, end).encode(encoding))
+    assert [(item.answer, item.prompt, item.topic) for item in content.items] == TEXTS[1:]
+    assert [item.prompt_place.row for item in content.items] == [2, 3, 4, 5, 6]
+    assert check(content, ()) == ()
+
+
+@pytest.mark.parametrize("encoding", ["utf-16-le", "utf-16-be"])
+def test_utf16_is_known_by_its_byte_order_mark(read_csv: ReadCsv, encoding: str) -> None:
+    content = read_csv("\ufeffmarée,tide\n".encode(encoding))
+    assert [item.prompt for item in content.items] == ["marée"]
+
+
+@pytest.mark.parametrize(
+    ("text", "answers"),
+    [
+        ("tern;bird, white\ncrab;animal, red\n", ["bird, white", "animal, red"]),
+        ("tern,bird; white\ncrab,animal\nlimpet,shell\n", ["bird; white", "animal", "shell"]),
+        ("tern\tbird, white\ncrab\tanimal, red\n", ["bird, white", "animal, red"]),
+        ("tern,bird\tcrab,animal\n", ["crab,animal"]),
+        ('"tern, or; so",bird\n"crab; or, so",animal\n', ["bird", "animal"]),
+    ],
+)
+def test_the_delimiter_is_the_one_that_makes_columns(
+    read_csv: ReadCsv, text: str, answers: list[str]
+) -> None:
+    assert [item.answer for item in read_csv(text).items] == answers
+
+
+def test_a_tsv_has_tabs_whatever_else_it_has(read_csv: ReadCsv) -> None:
+    content = read_csv("a,b\tc,d\ne,f\ng,h\n", "words.tsv")
+    assert content.items[0].answer == "c,d"
+
+
+def test_rows_are_numbered_as_a_spreadsheet_numbers_them(read_csv: ReadCsv) -> None:
+    content = read_csv('Prompt,Answer\n\n"two\nlines",x\n,\nlast,y\n')
+    assert [str(item.answer_place) for item in content.items] == ["words.csv B3", "words.csv B5"]
+
+
+def test_rows_may_be_ragged(read_csv: ReadCsv) -> None:
+    content = read_csv("Prompt,Answer,Topic,Level\nTides a day,2\nLegs of a crab,10,Crabs,3\n")
+    assert [item.topic for item in content.items] == ["", "Crabs"]
+    assert check(content, ()) == ()
+
+
+def test_a_file_name_never_makes_a_csv_anything_but_content(read_csv: ReadCsv) -> None:
+    assert len(read_csv("Tides a day,2\n", "Teams.csv").items) == 1
