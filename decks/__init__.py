@@ -1,0 +1,1 @@
+"""Decks: what is dealt, placed and printed."""

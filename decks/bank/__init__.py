@@ -1,0 +1,6 @@
+"""Word banks: what a study guide offers, what its blanks accept, and what guessing earns."""
+
+from decks.bank.guide import Guide, GuidePart, make_guide
+from decks.bank.wording import directions
+
+__all__ = ["Guide", "GuidePart", "directions", "make_guide"]

@@ -1,0 +1,84 @@
+"""Extra words: right for no blank, and not to be told from the answers by their look."""
+
+import random
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from cards.item import Item, Kind, folded
+from decks.bank.accepting import accepted, one_line
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` are folded."""
+
+    text: str
+    prompt: str
+    accepted: frozenset[str]
+    kind: Kind
+    topic: str
+    words: int
+    letters: int
+    figures: bool
+
+
+def word_of(item: Item) -> Word:
+    """Return the answer of an item with what matters of it."""
+    text = one_line(item.answer)
+    return Word(
+        text=text,
+        prompt=folded(item.prompt),
+        accepted=accepted(item),
+        kind=item.kind,
+        topic=folded(item.topic),
+        words=len(text.split()),
+        letters=len(text),
+        figures=any(sign.isdigit() for sign in text),
+    )
+
+
+def choose_extras(
+    blanks: Sequence[Word], pool: Sequence[Word], count: int, rng: random.Random
+) -> tuple[str, ...]:
+    """Choose words of the pool that fit no blank: fewer than `count` where there are no more.
+
+    Taken first are those of the kind that most blanks have, of like form, and of the blanks'
+    topics; the rest is by lot. No word fits where the blank accepts it, where both ask the same,
+    or where both accept a text in common: two words for one thing are right for each other.
+    """
+    right = frozenset[str]().union(*(blank.accepted for blank in blanks))
+    prompts = {blank.prompt for blank in blanks}
+    extras = [word for word in pool if word.prompt not in prompts and not word.accepted & right]
+    rng.shuffle(extras)
+    extras.sort(key=_Likeness(blanks).unlike)
+    return tuple(_once(word.text for word in extras if word.text))[:count]
+
+
+def _once(texts: Iterable[str]) -> list[str]:
+    first: dict[str, str] = {}
+    for text in texts:
+        first.setdefault(folded(text), text)
+    return list(first.values())
+
+
+class _Likeness:
+    """What the blanks of a part have in common."""
+
+    def __init__(self, blanks: Sequence[Word]) -> None:
+        self._kind = Counter(blank.kind for blank in blanks).most_common(1)[0][0]
+        self._topics = {blank.topic for blank in blanks}
+        self._figures = {blank.figures for blank in blanks}
+        words = [blank.words for blank in blanks]
+        letters = [blank.letters for blank in blanks]
+        self._words = range(min(words), max(words) + 1)
+        self._letters = range(min(letters) // 2, 3 * max(letters) // 2 + 1)
+
+    def unlike(self, word: Word) -> tuple[bool, bool, bool]:
+        """Return what speaks against a word, the weightiest first."""
+        like_form = (
+            word.words in self._words
+            and word.letters in self._letters
+            and word.figures in self._figures
+        )
+        return word.kind is not self._kind, not like_form, word.topic not in self._topics

@@ -1,0 +1,60 @@
+"""Which blanks of a study guide share a bank."""
+
+from collections.abc import Sequence
+
+from cards.item import Item, Kind, folded
+from decks.bank.accepting import accepted
+
+# a bank that mixes names, numbers and sentences gives its answers away by their form
+_ORDER = (Kind.VOCABULARY, Kind.QUESTION, Kind.FACT, Kind.DETAIL)
+_FEWEST = 4
+
+
+def parted(items: Sequence[Item], most: int) -> list[list[Item]]:
+    """Divide the items into parts of one kind, with `most` blanks at most.
+
+    The parts of a kind are as equal as can be. A kind with fewer than four items shares parts with
+    the kind beside it. Within a part the items keep their order, kind by kind. Items whose answers
+    fit each other's blanks are kept apart where there are parts to spread them over.
+    """
+    return [part for group in _groups(items) for part in _spread(group, most)]
+
+
+def _groups(items: Sequence[Item]) -> list[list[Item]]:
+    kinds = [[item for item in items if item.kind is kind] for kind in _ORDER]
+    groups = [group for group in kinds if group]
+    while len(groups) > 1 and min(map(len, groups)) < _FEWEST:
+        small = min(range(len(groups)), key=lambda number: len(groups[number]))
+        first = max(0, small - 1)
+        groups[first : first + 2] = [groups[first] + groups[first + 1]]
+    return groups
+
+
+def _spread(group: Sequence[Item], most: int) -> list[list[Item]]:
+    """Fill the parts one after the other, but first of all spread the items that clash."""
+    rivals = _rivals(group)
+    rooms = _rooms(len(group), most)
+    parts: list[set[int]] = [set() for _ in rooms]
+    for item in sorted(range(len(group)), key=lambda item: not rivals[item]):
+        free = [part for part, room in zip(parts, rooms, strict=True) if len(part) < room]
+        min(free, key=lambda part: len(part & rivals[item])).add(item)
+    return [[group[item] for item in sorted(part)] for part in parts]
+
+
+def _rooms(count: int, most: int) -> list[int]:
+    parts = -(-count // most)
+    return [count // parts + (number < count % parts) for number in range(parts)]
+
+
+def _rivals(group: Sequence[Item]) -> list[set[int]]:
+    """Return for each item the others whose answer fits its blank, or whose blank its answer."""
+    owners: dict[str, set[int]] = {}
+    for number, item in enumerate(group):
+        owners.setdefault(folded(item.answer), set()).add(number)
+    rivals: list[set[int]] = [set() for _ in group]
+    for number, item in enumerate(group):
+        for text in accepted(item):
+            for owner in owners.get(text, set()) - {number}:
+                rivals[number].add(owner)
+                rivals[owner].add(number)
+    return rivals

@@ -1,0 +1,51 @@
+"""A program in whole numbers: unknowns, bounds on their sums, and a cost to make small."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+INFINITY = float("inf")
+
+
+@dataclass(slots=True)
+class Program:
+    """Unknowns (columns) and bounds on their sums (rows), added one by one."""
+
+    cost: list[float] = field(default_factory=list)
+    lower: list[float] = field(default_factory=list)
+    upper: list[float] = field(default_factory=list)
+    row_lower: list[float] = field(default_factory=list)
+    row_upper: list[float] = field(default_factory=list)
+    row_start: list[int] = field(default_factory=lambda: [0])
+    row_column: list[int] = field(default_factory=list)
+    row_factor: list[float] = field(default_factory=list)
+
+    def column(self, lower: float = 0, upper: float = INFINITY, *, cost: float = 0) -> int:
+        """Add an unknown whole number and return its column."""
+        self.cost.append(cost)
+        self.lower.append(lower)
+        self.upper.append(upper)
+        return len(self.cost) - 1
+
+    def row(self, lower: float, upper: float, terms: Iterable[tuple[int, float]]) -> None:
+        """Demand that the sum of factor times unknown, over (column, factor), lies in bounds."""
+        for column, factor in terms:
+            self.row_column.append(column)
+            self.row_factor.append(factor)
+        self.row_start.append(len(self.row_column))
+        self.row_lower.append(lower)
+        self.row_upper.append(upper)
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What the solver found: the unknowns' `values`, or None, and a `bound` on the least cost."""
+
+    values: tuple[int, ...] | None
+    bound: float
+
+
+def solve(program: Program) -> Outcome:
+    """Minimise the cost; nothing but the program decides on the outcome."""
+    from decks.dealing import solver  # noqa: PLC0415  (heavy, and often not needed)
+
+    return solver.solve(program)

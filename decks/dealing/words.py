@@ -1,0 +1,105 @@
+"""How fair a deal is, in sentences that a student of ten would accept."""
+
+from collections import Counter
+from collections.abc import Sequence
+
+from cards.item import folded
+from decks.dealing.deal import Deal, Goal
+
+_MOST_NAMED = 3
+
+
+def fairness_sentence(deal: Deal, team_names: Sequence[str]) -> str:
+    """Say how many cards the teams have, how far they differ, and whether that can be bettered.
+
+    A goal counts as even when no two teams differ by more than one card of any of its values: the
+    counts are then those that the number of cards alone allows.
+    """
+    if not any(deal.hands):
+        return "There are no cards to deal."
+    if len(team_names) == 1:
+        return f"The one team has all {_cards(len(deal.hands[0]))}."
+    if len(set(deal.hands)) == 1:
+        return f"Every team has the same {_cards(len(deal.hands[0]))}."
+    uneven = [goal for goal in deal.goals if goal.reached > 1 and _is_news(goal)]
+    sentences = [_sizes(deal), _even(deal.goals), *map(_uneven, uneven)]
+    if uneven:
+        sentences.append(_reason(deal, uneven, team_names))
+    return " ".join(filter(None, sentences))
+
+
+def _sizes(deal: Deal) -> str:
+    sizes = [len(hand) for hand in deal.hands]
+    least, most = min(sizes), max(sizes)
+    if least == most:
+        return f"Every team has {_cards(most)}."
+    if most - least > 1:
+        return f"The smallest hand has {_cards(least)}, the largest {_cards(most)}."
+    fewer, more = sizes.count(least), sizes.count(most)
+    return f"{_teams(more)} {_cards(most)}, {_teams(fewer).lower()} {least or 'none'}."
+
+
+def _even(goals: Sequence[Goal]) -> str:
+    told = [goal for goal in goals if goal.name != "cards" and _is_news(goal) and goal.reached <= 1]
+    if not told:
+        return ""
+    names = _listed([goal.name for goal in told], "and")
+    if any(goal.reached for goal in told):
+        found = f"Of every {names}, no two teams differ by more than one card"
+    else:
+        found = f"Of every {names}, every team has the same number of cards"
+    return f"{found}: no deal can be more even."
+
+
+def _is_news(goal: Goal) -> bool:
+    """Whether a goal says more than the number of cards does: with one value it does not."""
+    return goal.name == "cards" or len(goal.counts) > 1
+
+
+def _uneven(goal: Goal) -> str:
+    if goal.name == "cards":
+        return ""
+    worst = [value for value, held in goal.counts if max(held) - min(held) == goal.reached]
+    if len(worst) == 1:
+        return f"Cards of {goal.name} “{worst[0]}” differ by up to {goal.reached}."
+    return f"Cards of some {goal.name}s differ by up to {goal.reached}."
+
+
+def _reason(deal: Deal, uneven: Sequence[Goal], team_names: Sequence[str]) -> str:
+    reasons = [*_pins(deal, team_names), *_first(uneven)]
+    unproven = [goal for goal in uneven if not goal.proven]
+    if unproven:
+        goal = unproven[0]
+        return f"Whether a difference of {goal.bound} by {goal.name} can be had is not known."
+    return f"With {_listed(reasons, 'and')}, no deal can be more even."
+
+
+def _pins(deal: Deal, team_names: Sequence[str]) -> list[str]:
+    pinned = Counter(
+        folded(item.team) for hand in deal.hands for item in hand if item.team is not None
+    )
+    named = [(pinned[folded(name)], name) for name in team_names if pinned[folded(name)]]
+    if len(named) > _MOST_NAMED:
+        return [f"{_cards(sum(pinned.values()))} set to teams beforehand"]
+    return [f"{_cards(count)} set to {name}" for count, name in named]
+
+
+def _first(uneven: Sequence[Goal]) -> list[str]:
+    """Kinds may have to give way to levels and topics, which are evened out before them."""
+    if any(goal.name == "kind" for goal in uneven):
+        return ["levels and topics evened out before kinds"]
+    return []
+
+
+def _cards(count: int) -> str:
+    return "1 card" if count == 1 else f"{count} cards"
+
+
+def _teams(count: int) -> str:
+    return "One team has" if count == 1 else f"{count} teams have"
+
+
+def _listed(parts: Sequence[str], word: str) -> str:
+    """Return `a`, `a and b`, `a, b and c`."""
+    *most, last = parts
+    return f"{', '.join(most)} {word} {last}" if most else last
