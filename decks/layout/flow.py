@@ -1,0 +1,57 @@
+"""Blocks that follow one another down a column, and the pages that they fill."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from decks.layout.frame import Frame, Placed
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A frame that is not parted, with `space` points above it.
+
+    `with_next` keeps it on the page of the block after it; `new_page` begins a page with it.
+    `head` is set again, above, where a page begins with this block.
+    """
+
+    frame: Frame
+    space: float = 0
+    with_next: bool = False
+    new_page: bool = False
+    head: Frame | None = None
+
+
+def flow(blocks: Sequence[Block], *, x: float, top: float, bottom: float) -> list[list[Placed]]:
+    """Place the blocks under one another from `top` down to `bottom`, page after page.
+
+    A run of blocks that belong together is parted only where it is taller than a page, and a block
+    that is taller than a page is placed all the same, alone.
+    """
+    pages: list[list[Placed]] = [[]]
+    y = top
+    for run in _runs(blocks):
+        for n, block in enumerate(run):
+            needed = _height(run if n == 0 else [block])
+            if pages[-1] and (block.new_page or y - needed < bottom):
+                pages.append([])
+                y = top
+            if not pages[-1] and block.head:
+                y -= block.head.height
+                pages[-1].append(Placed(x, y, block.head))
+            y -= (block.space if pages[-1] else 0) + block.frame.height
+            pages[-1].append(Placed(x, y, block.frame))
+    return pages
+
+
+def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
+    """Part the blocks into runs that stay on one page."""
+    runs: list[list[Block]] = [[]]
+    for block in blocks:
+        runs[-1].append(block)
+        if not block.with_next:
+            runs.append([])
+    return [run for run in runs if run]
+
+
+def _height(run: Sequence[Block]) -> float:
+    return sum(block.space + block.frame.height for block in run)

@@ -1,0 +1,1 @@
+"""Drawing only: fonts, inks, textures, faces, and one module for each paper."""

@@ -1,0 +1,41 @@
+"""Pages of running type: blocks flow down them, and each says at its foot what it is."""
+
+from collections.abc import Sequence
+
+from decks.layout.flow import Block, flow
+from decks.layout.frame import Frame, Placed, Text
+from decks.layout.paper import Paper
+from decks.layout.units import mm
+from decks.press.type import NOTE, line_of, width_of
+
+MARGIN = mm(19)
+TOP = mm(15)
+BOTTOM = mm(19)
+FOOT = mm(11)
+
+
+def column(paper: Paper) -> float:
+    """Return the width of the type on a page, in points."""
+    return paper.width - 2 * MARGIN
+
+
+def pages(
+    blocks: Sequence[Block], paper: Paper, *, foot: str, header: Frame | None = None
+) -> list[Frame]:
+    """Return the blocks on pages of a paper, with `foot` and the page's number at the foot.
+
+    A `header` is set at the top of every page.
+    """
+    top = paper.height - TOP - (header.height if header else 0)
+    filled = flow(blocks, x=MARGIN, top=top, bottom=BOTTOM)
+    head = [Placed(MARGIN, top, header)] if header else []
+    return [
+        Frame(paper.width, paper.height, (*head, *placed, *_foot(paper, foot, n, len(filled))))
+        for n, placed in enumerate(filled, start=1)
+    ]
+
+
+def _foot(paper: Paper, foot: str, number: int, count: int) -> tuple[Text, Text]:
+    page = f"page {number} of {count}"
+    right = paper.width - MARGIN - width_of(page, NOTE)
+    return line_of(foot, NOTE, x=MARGIN, y=FOOT), line_of(page, NOTE, x=right, y=FOOT)

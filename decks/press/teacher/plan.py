@@ -1,0 +1,45 @@
+"""The cut plan: a small leaf from above that says whose pile lies where."""
+
+from decks.deck import Deck
+from decks.layout.fitting import shorten
+from decks.layout.frame import Box, Frame, Placed, Ribbon, Thing
+from decks.layout.grid import Grid
+from decks.layout.stacking import Pile, Stack
+from decks.press.fonts import measure
+from decks.press.type import NOTE, Style, line_of, paragraph, under_one_another
+
+LONG_EDGE = 140.0
+NAME = Style(8.5)
+LABELS = Style(8.5, tone="quiet")
+
+
+def cut_plan(deck: Deck, grid: Grid, stack: Stack, *, title: str) -> Frame:
+    """Return the drawing of one stack's leaf; an empty title is left out."""
+    scale = LONG_EDGE / max(grid.width, grid.height)
+    width, height = grid.card_width * scale, grid.card_height * scale
+    page = Box(0, 0, grid.width * scale, grid.height * scale, radius=2, stroke="frame")
+    piles: list[Thing] = [
+        Placed(slot.front.x * scale, slot.front.y * scale, _pile(deck, pile, width, height))
+        for slot, pile in zip(grid.slots, stack.piles, strict=False)
+    ]
+    drawing = Frame(page.width, page.height, (page, *piles))
+    if not title:
+        return drawing
+    return under_one_another([paragraph(title, page.width, NOTE), drawing], gap=3)
+
+
+def _pile(deck: Deck, pile: Pile, width: float, height: float) -> Frame:
+    hand = deck.hands[pile.team]
+    first, last = hand[pile.first].label, hand[pile.end - 1].label
+    labels = first if first == last else f"{first}–{last}"
+    name = shorten(deck.recipe.teams[pile.team].name, (width - 14) / NAME.size, measure=measure)
+    return Frame(
+        width,
+        height,
+        (
+            Box(0, 0, width, height, stroke="hairline"),
+            Ribbon(3, 3, 6, height - 6, pile.team),
+            line_of(name, NAME, x=12, y=height / 2 + 1.5),
+            line_of(labels, LABELS, x=12, y=height / 2 - 9),
+        ),
+    )

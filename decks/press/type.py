@@ -1,0 +1,109 @@
+"""Setting plain type: paragraphs, rows of a table, steps, panels, as frames."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from decks.layout.breaking import fill_text
+from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
+from decks.press.fonts import measure
+
+LEADING = 1.32
+ASCENT = 0.80
+DESCENT = 0.25
+PANEL_PADDING = 11
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """How a text is set: size in points, weight and tone."""
+
+    size: float
+    strong: bool = False
+    tone: str = "ink"
+
+
+TITLE = Style(20, strong=True)
+SUBTITLE = Style(11, tone="quiet")
+HEADING = Style(13, strong=True)
+BODY = Style(11)
+STRONG = Style(11, strong=True)
+NOTE = Style(9, tone="quiet")
+HEAD = Style(9, tone="quiet")
+
+
+def paragraph(text: str, width: float, style: Style = BODY, *, first: float = 0) -> Frame:
+    """Return a text in a column of `width` points, flush left.
+
+    The first baseline lies `first` points below the top, or as far as the type needs.
+    """
+    size = style.size
+    lines = fill_text(text, width / size, measure=measure, strong=style.strong)
+    first = max(first, ASCENT * size)
+    depth = first + (len(lines) - 1) * LEADING * size + DESCENT * size
+    texts = [
+        Text(0, depth - first - n * LEADING * size, line, size, style.strong, style.tone)
+        for n, line in enumerate(lines)
+    ]
+    return Frame(width, depth, tuple(texts))
+
+
+def line_of(text: str, style: Style, *, x: float = 0, y: float = 0) -> Text:
+    """Return one line of text whose baseline begins at (x, y)."""
+    return Text(x, y, text, style.size, style.strong, style.tone)
+
+
+def width_of(text: str, style: Style) -> float:
+    """Return the width of one line of text in points."""
+    return measure(text, style.strong) * style.size
+
+
+def under_one_another(frames: Sequence[Frame], *, gap: float = 0) -> Frame:
+    """Return the frames in a column."""
+    height = sum(frame.height for frame in frames) + gap * max(len(frames) - 1, 0)
+    y = height
+    placed = []
+    for frame in frames:
+        y -= frame.height
+        placed.append(Placed(0, y, frame))
+        y -= gap
+    return Frame(max((frame.width for frame in frames), default=0), height, tuple(placed))
+
+
+def side_by_side(
+    cells: Sequence[tuple[float, Frame]], width: float, *, above: float = 0, below: float = 0
+) -> Frame:
+    """Return frames at their x in a row, tops level, with room above and below."""
+    height = above + below + max(frame.height for _x, frame in cells)
+    placed = [Placed(x, height - above - frame.height, frame) for x, frame in cells]
+    return Frame(width, height, tuple(placed))
+
+
+def ruled(frame: Frame, *, tone: str = "hairline") -> Frame:
+    """Return the frame with a hairline along its foot."""
+    return replace(frame, things=(*frame.things, Line(0, 0, frame.width, 0, 0.6, tone)))
+
+
+def panel(title: str, text: str, width: float) -> Frame:
+    """Return a pale panel for cautions: a title, and the text under it."""
+    inner = width - 2 * PANEL_PADDING
+    words = under_one_another(
+        [paragraph(title, inner, STRONG), paragraph(text, inner, Style(10.5))], gap=3
+    )
+    height = words.height + 2 * PANEL_PADDING
+    box = Box(0, 0, width, height, radius=6, fill="panel")
+    return Frame(width, height, (box, Placed(PANEL_PADDING, PANEL_PADDING, words)))
+
+
+def swatch(team: int, *, width: float = 9, height: float = 20) -> Frame:
+    """Return a small piece of a team's ribbon."""
+    return Frame(width, height, (Ribbon(0, 0, width, height, team),))
+
+
+def gap(height: float) -> Frame:
+    """Return white space."""
+    return Frame(0, height, ())
+
+
+def framed(frame: Frame, things: Sequence[Thing]) -> Frame:
+    """Return the frame with more things on it."""
+    return replace(frame, things=(*frame.things, *things))

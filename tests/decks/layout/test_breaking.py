@@ -1,0 +1,88 @@
+"""Breaking lines, measured with a typewriter's face: every letter is half an em wide."""
+
+import itertools
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from decks.layout.breaking import break_evenly, break_text, fill_text
+
+texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=9).map(
+    " ".join
+)
+columns = st.floats(min_value=1, max_value=30)
+
+
+def typewriter(text, strong=False):
+    return len(text) * (0.6 if strong else 0.5)
+
+
+@given(text=texts, column=columns)
+def test_no_word_is_lost_and_no_line_is_wider_than_the_column(text, column):
+    lines = break_text(text, column, measure=typewriter)
+    if lines is None:
+        assert max(typewriter(word) for word in text.split()) > column
+    else:
+        assert " ".join(lines) == text
+        assert all(typewriter(line) <= column + 1e-9 for line in lines)
+
+
+@given(text=texts, column=columns)
+def test_running_text_splits_a_word_that_is_too_wide_and_loses_nothing(text, column):
+    lines = fill_text(text, column, measure=typewriter)
+    assert "".join(lines).replace(" ", "") == text.replace(" ", "")
+    assert all(typewriter(line) <= column + 1e-9 for line in lines)
+
+
+def test_running_text_fills_its_lines():
+    # 22 letters a line: "The strip of shore that" would be 23
+    assert fill_text("The strip of shore that is covered twice a day", 11, measure=typewriter) == [
+        "The strip of shore",
+        "that is covered twice",
+        "a day",
+    ]
+
+
+@given(
+    widths=st.lists(st.integers(min_value=1, max_value=9), min_size=1, max_size=8),
+    column=st.integers(min_value=9, max_value=20),
+)
+def test_lines_are_as_few_and_as_even_as_brute_force_finds(widths, column):
+    def cost(ends):
+        starts = (0, *ends[:-1])
+        lines = [sum(widths[a:b]) + (b - a - 1) for a, b in zip(starts, ends, strict=True)]
+        wide = max(lines) > column
+        return (wide, len(lines), sum(line * line for line in lines))
+
+    count = len(widths)
+    ways = [
+        (*inner, count)
+        for size in range(count)
+        for inner in itertools.combinations(range(1, count), size)
+    ]
+    best = min(cost(ends) for ends in ways)
+    assert cost(tuple(break_evenly(widths, 1, column))) == best
+
+
+def test_the_lines_of_a_clue_are_balanced():
+    # 46 letters of half an em: at least three lines of 11 ems; 18, 15 and 11 letters are most even
+    assert break_text("The strip of shore that is covered twice a day", 11, measure=typewriter) == [
+        "The strip of shore",
+        "that is covered",
+        "twice a day",
+    ]
+
+
+def test_the_teachers_own_line_breaks_hold():
+    assert break_text("one\n\ntwo three", 20, measure=typewriter) == ["one", "", "two three"]
+
+
+def test_a_non_breaking_space_holds_its_words_together():
+    assert break_text("about 5\N{NO-BREAK SPACE}km", 4, measure=typewriter) == [
+        "about",
+        "5\N{NO-BREAK SPACE}km",
+    ]
+
+
+def test_a_blank_text_is_one_blank_line():
+    assert break_text("", 5, measure=typewriter) == [""]

@@ -1,0 +1,67 @@
+"""Fitting, measured with a typewriter's face: every letter is half an em wide."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from decks.layout.fitting import LADDER, fit, shorten, words_that_fit
+
+texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=40).map(
+    " ".join
+)
+
+
+def typewriter(text, strong=False):
+    return len(text) * (0.6 if strong else 0.5)
+
+
+def test_a_word_takes_the_largest_size_that_the_width_allows():
+    # 8 letters are 4 ems: 100 points hold 25 points, and 24 is the next size of the ladder
+    setting = fit("bivalves", width=100, height_=500, measure=typewriter)
+    assert (setting.size, setting.lines) == (24, ("bivalves",))
+    assert setting.widths == (96,)  # 8 letters * half an em * 24 points
+
+
+def test_the_height_bounds_the_size_as_well():
+    # two lines are 2.22 ems high: 60 points hold 27, and 24 is the next size of the ladder
+    assert fit("rock pools", width=70, height_=60, measure=typewriter).size == 24
+
+
+def test_what_does_not_fit_at_the_smallest_size_is_not_set():
+    assert fit("intertidal", width=59, height_=500, measure=typewriter) is None
+    assert fit("intertidal", width=60, height_=500, measure=typewriter).size == 12
+
+
+@given(text=texts, width=st.integers(50, 300), height=st.integers(12, 200))
+def test_the_next_size_up_would_not_fit(text, width, height):
+    setting = fit(text, width=width, height_=height, measure=typewriter)
+    if setting is None:
+        assert words_that_fit(text, width=width, height_=height, measure=typewriter) < len(
+            text.split()
+        )
+        return
+    assert max(setting.widths) <= width + 1e-9
+    assert setting.height <= height
+    larger = [size for size in LADDER if size > setting.size]
+    if larger:
+        lines = len(setting.lines)
+        grown = larger[-1] * ((lines - 1) * 1.22 + 1)
+        wider = max(setting.widths) * larger[-1] / setting.size
+        assert wider > width or grown > height
+
+
+def test_the_words_that_would_fit_are_counted():
+    # 12 points: 6 a letter, so "abc abc" (42) fits 50 points; one line of 12 points fits 15
+    assert words_that_fit("abc abc abc abc", width=50, height_=15, measure=typewriter) == 2
+
+
+def test_a_label_too_long_ends_with_an_ellipsis():
+    assert shorten("Samphire", 4, measure=typewriter) == "Samphire"
+    assert shorten("Samphire", 3, measure=typewriter) == "Samph…"  # six letters of half an em
+
+
+@pytest.mark.parametrize("strong", [True, False])
+def test_the_strong_weight_is_measured_by_its_own_widths(strong):
+    width = 8 * (0.6 if strong else 0.5) * 40
+    setting = fit("bivalves", width=width, height_=500, measure=typewriter, strong=strong)
+    assert setting.size == 40

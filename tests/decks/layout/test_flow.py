@@ -1,0 +1,51 @@
+"""Blocks down a page that is 100 points high, from 100 to 0."""
+
+from decks.layout.flow import Block, flow
+from decks.layout.frame import Frame
+
+
+def block(height, **how):
+    return Block(Frame(50, height, ()), **how)
+
+
+def tops(pages):
+    return [[placed.y + placed.frame.height for placed in page] for page in pages]
+
+
+def flowed(*blocks):
+    return tops(flow(blocks, x=10, top=100, bottom=0))
+
+
+def test_blocks_follow_one_another_with_their_space_above():
+    assert flowed(block(30), block(20, space=5)) == [[100, 65]]  # 100 - 30 - 5
+
+
+def test_a_block_that_does_not_fit_begins_a_page_without_its_space():
+    assert flowed(block(70), block(40, space=5)) == [[100], [100]]
+
+
+def test_a_block_that_fits_to_the_point_stays():
+    assert flowed(block(70), block(25, space=5)) == [[100, 25]]
+
+
+def test_blocks_that_belong_together_move_together():
+    assert flowed(block(50), block(20, with_next=True), block(40)) == [[100], [100, 80]]
+
+
+def test_a_run_taller_than_a_page_is_parted_where_it_must_be():
+    run = [block(40, with_next=True)] * 3
+    assert flowed(block(10), *run, block(10)) == [[100], [100, 60], [100, 60]]
+
+
+def test_a_head_is_set_again_where_a_page_begins_with_its_block():
+    head = Frame(50, 15, ())
+    rows = [block(40, head=head)] * 3
+    assert flowed(block(15), *rows) == [[100, 85, 45], [100, 85]]
+
+
+def test_a_new_page_is_begun_where_it_is_asked_for_but_never_an_empty_one():
+    assert flowed(block(10, new_page=True), block(10, new_page=True)) == [[100], [100]]
+
+
+def test_a_block_taller_than_a_page_is_placed_alone():
+    assert flowed(block(10), block(150), block(10)) == [[100], [100], [100]]
