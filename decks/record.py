@@ -1,0 +1,81 @@
+"""`deck.json`: everything that is needed to print a deck, or one card of it, again."""
+
+import json
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass
+from typing import Any
+
+from decks.bank import GuidePart
+from decks.deck import Card, Deck
+
+FORMAT = 1
+"""The version of the record's form; it goes up when an older reader could not read it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Colophon:
+    """What a record tells besides the deck: where it came from, and what was printed.
+
+    `made_from` is the file's name, without its folder; `left_out` the rows that were left out,
+    each a place and why; `papers` the SHA-256 of every paper by file name.
+    """
+
+    made_from: str
+    digest: str
+    left_out: tuple[tuple[str, str], ...]
+    papers: Mapping[str, str]
+    leaves: int
+
+
+def write(deck: Deck, colophon: Colophon) -> str:
+    """Return the record as JSON text that ends with a line break."""
+    record = {
+        "format": FORMAT,
+        "title": deck.recipe.title,
+        "number": deck.number,
+        "made_from": {"file": colophon.made_from, "digest": colophon.digest},
+        "seed": deck.seed,
+        "recipe": _recipe(deck),
+        "teams": [asdict(team) for team in deck.recipe.teams],
+        "cards": [_card(deck, card) for card in deck.cards],
+        "guide": [_part(guide.team, part) for guide in deck.guides for part in guide.parts],
+        "fairness": {
+            goal.name: {"reached": goal.reached, "bound": goal.bound} for goal in deck.deal.goals
+        },
+        "left_out": [{"place": place, "why": why} for place, why in colophon.left_out],
+        "papers": dict(colophon.papers),
+        "leaves": colophon.leaves,
+    }
+    return json.dumps(record, ensure_ascii=False, indent=1) + "\n"
+
+
+def _recipe(deck: Deck) -> dict[str, Any]:
+    recipe = asdict(deck.recipe)
+    return recipe | {"teams": [team.name for team in deck.recipe.teams], "seed": deck.seed}
+
+
+def _card(deck: Deck, card: Card) -> dict[str, Any]:
+    return {
+        "label": card.label,
+        "team": deck.recipe.teams[card.team].name,
+        "kind": card.item.kind,
+        "topic": card.item.topic,
+        "level": int(card.item.level),
+        "prompt": card.item.prompt,
+        "answer": card.item.answer,
+        "also_right": list(card.item.also_right),
+        "expected_share": card.item.level.expected_share,
+        "item": card.item.key,
+    }
+
+
+def _part(team: str | None, part: GuidePart) -> dict[str, Any]:
+    return {
+        "team": team,
+        "blanks": [
+            {"clue": item.prompt, "answer": item.answer, "item": item.key} for item in part.blanks
+        ],
+        "bank": list(part.bank),
+        "extra_words": list(part.extra_words),
+        "guess_mean": round(part.guess_mean, 6),
+    }

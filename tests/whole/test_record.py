@@ -1,0 +1,60 @@
+"""The record tells all that was printed, and the same choices give the same bytes."""
+
+import hashlib
+import json
+
+import pytest
+from support.shore import ITEMS, fairdeal
+
+FILES = ("cards.pdf", "study-guide.pdf", "teacher.pdf", "deck.json")
+
+
+def record_of(deck):
+    return json.loads((deck / "deck.json").read_text(encoding="utf-8"))
+
+
+def test_nothing_is_lost_and_nothing_doubled(build):
+    cards = record_of(build())["cards"]
+    assert sorted((c["prompt"], c["answer"], c["topic"]) for c in cards) == sorted(
+        (prompt, answer, topic) for prompt, answer, topic, _level in ITEMS
+    )
+    assert sorted(int(c["label"]) for c in cards) == list(range(1, len(ITEMS) + 1))
+
+
+def test_copies_give_every_team_every_item_under_the_same_label(build):
+    cards = record_of(build("--deal", "copies"))["cards"]
+    by_team = {}
+    for card in cards:
+        by_team.setdefault(card["team"], {})[card["label"]] = card["item"]
+    hands = list(by_team.values())
+    assert len(hands) == 3
+    assert all(hand == hands[0] for hand in hands)
+    assert len(hands[0]) == len(ITEMS)
+
+
+def test_the_digests_are_those_of_the_papers(build):
+    deck = build()
+    for name, digest in record_of(deck)["papers"].items():
+        assert hashlib.sha256((deck / name).read_bytes()).hexdigest() == digest
+
+
+def test_the_record_names_no_folder(build, workbook):
+    text = (build() / "deck.json").read_text(encoding="utf-8")
+    assert workbook.name in text
+    assert str(workbook.parent) not in text
+
+
+@pytest.mark.parametrize("hash_seed", ["0", "1", "4711"])
+def test_the_same_choices_give_the_same_bytes_on_any_run(build, workbook, tmp_path, hash_seed):
+    first = build()
+    done = fairdeal("build", workbook, "--out", tmp_path, PYTHONHASHSEED=hash_seed, TZ="Asia/Tokyo")
+    assert done.returncode == 0, done.stderr
+    again = tmp_path / "Shore decks" / "01"
+    for name in FILES:
+        assert (again / name).read_bytes() == (first / name).read_bytes()
+
+
+def test_another_seed_gives_another_deck(build):
+    one, two = (record_of(build("--seed", seed)) for seed in ("low", "high"))
+    assert one["seed"] == "low"
+    assert [c["item"] for c in one["cards"]] != [c["item"] for c in two["cards"]]

@@ -1,0 +1,105 @@
+"""What stops a build: one clear message, the right status, and nothing left behind."""
+
+import stat
+
+import openpyxl
+import pytest
+from support.shore import fairdeal
+
+
+def write(path, rows):
+    book = openpyxl.Workbook()
+    for row in rows:
+        book.active.append(row)
+    book.active.title = "Facts"
+    book.save(path)
+    return path
+
+
+GOOD = [["Prompt", "Answer"], ["What builds a reef?", "oysters"], ["What digs?", "lugworms"]]
+
+
+def test_an_error_in_the_content_stops_the_build_and_names_its_cell(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", [*GOOD, ["What clings to rock?", ""]])
+    done = fairdeal("build", path)
+    assert done.returncode == 1
+    assert "Facts B4" in done.stderr
+    assert [file.name for file in tmp_path.iterdir()] == ["Shore.xlsx"]
+
+
+def test_rows_with_errors_are_left_out_when_asked_and_listed(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", [*GOOD, ["What clings to rock?", ""]])
+    done = fairdeal("build", path, "--skip-errors")
+    assert done.returncode == 0, done.stderr
+    assert "Facts B4" in done.stdout
+    assert '"Facts B4"' in (tmp_path / "Shore decks/01/deck.json").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [("a\N{SNOWMAN}b \N{PILE OF POO}", "PILE OF POO".casefold()), ("long " * 400, "fit")],
+)
+def test_what_cannot_be_printed_or_does_not_fit_is_found_before_anything_is_made(
+    tmp_path, text, code
+):
+    path = write(tmp_path / "Shore.xlsx", [*GOOD, ["What else?", text]])
+    done = fairdeal("build", path)
+    assert done.returncode == 1
+    assert "Facts B4" in done.stderr
+    assert code in done.stderr
+    assert not (tmp_path / "Shore decks").exists()
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        ["--paper", "papyrus"],
+        ["--teams", "0"],
+        ["--teams", "13"],
+        ["--size", "huge"],
+        ["--no-such"],
+    ],
+)
+def test_a_wrong_call_is_status_2(tmp_path, call):
+    path = write(tmp_path / "Shore.xlsx", GOOD)
+    done = fairdeal("build", path, *call)
+    assert done.returncode == 2
+    assert call[0] in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+@pytest.mark.parametrize("name", ["missing.xlsx", "broken.xlsx", "words.docx", "."])
+def test_a_file_that_cannot_be_read_is_status_3_and_one_line(tmp_path, name):
+    (tmp_path / "broken.xlsx").write_bytes(b"not a workbook")
+    (tmp_path / "words.docx").write_bytes(b"PK\x03\x04")
+    done = fairdeal("build", tmp_path / name)
+    assert done.returncode == 3
+    assert len(done.stderr.strip().splitlines()) == 1
+    assert "Traceback" not in done.stderr
+
+
+def test_an_earlier_deck_is_never_touched_and_the_next_number_is_taken(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", GOOD)
+    assert fairdeal("build", path).returncode == 0
+    first = tmp_path / "Shore decks" / "01"
+    before = {file.name: file.read_bytes() for file in first.iterdir()}
+    assert fairdeal("build", path).returncode == 0
+    assert {file.name: file.read_bytes() for file in first.iterdir()} == before
+    assert sorted(file.name for file in first.parent.iterdir()) == ["01", "02"]
+
+
+def test_the_workbook_is_never_written_to(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", GOOD)
+    before = path.read_bytes(), path.stat().st_mtime_ns
+    path.chmod(stat.S_IREAD)
+    assert fairdeal("build", path).returncode == 0
+    assert (path.read_bytes(), path.stat().st_mtime_ns) == before
+
+
+def test_no_place_to_write_to_is_status_3_and_says_where(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", GOOD)
+    (tmp_path / "Shore decks").write_text("a file in the way", encoding="utf-8")
+    done = fairdeal("build", path)
+    assert done.returncode == 3
+    assert "Shore decks" in done.stderr
+    assert "Traceback" not in done.stderr
