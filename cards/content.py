@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from cards.finding import Finding
 from cards.item import Item
 from cards.place import Place
+from cards.style import Spans
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,6 +14,7 @@ class Cell:
 
     text: str
     place: Place
+    spans: Spans = ()
 
 
 @dataclass(frozen=True, slots=True)

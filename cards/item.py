@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
 from cards.place import Place
+from cards.style import Spans
 
 
 class Kind(StrEnum):
@@ -54,6 +55,8 @@ class Item:
     wrong: tuple[str, ...] = ()
     team: str | None = None
     team_place: Place | None = None
+    prompt_spans: Spans = ()
+    answer_spans: Spans = ()
 
     @property
     def key(self) -> str:

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from typing import Any
 
+from cards.style import Spans
 from decks.bank import GuidePart
 from decks.deck import Card, Deck
 
@@ -63,10 +64,16 @@ def _card(deck: Deck, card: Card) -> dict[str, Any]:
         "level": int(card.item.level),
         "prompt": card.item.prompt,
         "answer": card.item.answer,
+        "prompt_spans": _spans(card.item.prompt_spans),
+        "answer_spans": _spans(card.item.answer_spans),
         "also_right": list(card.item.also_right),
         "expected_share": card.item.level.expected_share,
         "item": card.item.key,
     }
+
+
+def _spans(spans: Spans) -> list[list[Any]]:
+    return [[span.start, span.end, span.style] for span in spans]
 
 
 def _part(team: str | None, part: GuidePart) -> dict[str, Any]:

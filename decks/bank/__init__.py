@@ -1,6 +1,7 @@
 """Word banks: what a study guide offers, what its blanks accept, and what guessing earns."""
 
+from decks.bank.accepting import one_line
 from decks.bank.guide import Guide, GuidePart, make_guide
 from decks.bank.wording import directions
 
-__all__ = ["Guide", "GuidePart", "directions", "make_guide"]
+__all__ = ["Guide", "GuidePart", "directions", "make_guide", "one_line"]

@@ -1,5 +1,7 @@
 """What a blank accepts."""
 
+import re
+
 from cards.item import Item, folded
 
 
@@ -9,5 +11,8 @@ def accepted(item: Item) -> frozenset[str]:
 
 
 def one_line(text: str) -> str:
-    """Return a text as it stands in a bank: line breaks and runs of spaces become one space."""
-    return " ".join(text.split())
+    """Return a text as it stands in a bank: line breaks and runs of spaces become one space.
+
+    Non-breaking spaces stay.
+    """
+    return re.sub(r"[^\S\u00a0\u202f]+", " ", text).strip()

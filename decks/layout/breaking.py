@@ -4,63 +4,67 @@ Texts break at white space only, never inside a word, and always where the teach
 A non-breaking space holds its words together.
 """
 
-import re
-from collections.abc import Callable, Sequence
-from typing import TypeAlias
+from collections.abc import Sequence
+from dataclasses import replace
 
-Measure: TypeAlias = Callable[[str, bool], float]
-"""Width of a text in ems; the second argument says whether it is set in the strong weight."""
-
-
-def words_of(line: str) -> list[str]:
-    """Return the parts of a line that must stay whole."""
-    return [word for word in re.split(r"[ \t]+", line) if word]
-
-
-def split_word(word: str, width: float, *, measure: Measure, strong: bool = False) -> list[str]:
-    """Part a word that is wider than `width` ems into pieces that are not; a last resort."""
-    pieces = [""]
-    for letter in word:
-        if pieces[-1] and measure(pieces[-1] + letter, strong) > width:
-            pieces.append("")
-        pieces[-1] += letter
-    return pieces
+from decks.layout.runs import (
+    Line,
+    Measure,
+    Styled,
+    Word,
+    lines_of,
+    runs_of,
+    set_line,
+    width_of,
+    words_of,
+)
 
 
-def break_text(
-    text: str, width: float, *, measure: Measure, strong: bool = False
-) -> list[str] | None:
+def break_text(styled: Styled, width: float, *, measure: Measure) -> list[Line] | None:
     """Return the even lines of a text in a column of `width` ems; None where a word is wider."""
-    lines: list[str] = []
-    for line in text.split("\n"):
-        words = words_of(line)
-        widths = [measure(word, strong) for word in words]
-        ends = break_evenly(widths, measure(" ", strong), width)
+    lines: list[Line] = []
+    for line in lines_of(styled):
+        words = words_of(runs_of(line))
+        widths = [width_of(word, measure) for word in words]
+        ends = break_evenly(widths, measure(" ", styled.strong), width)
         if ends is None:
             return None
-        lines += _joined(words, ends)
+        lines += _joined(words, ends, strong=styled.strong)
     return lines
 
 
-def fill_text(text: str, width: float, *, measure: Measure, strong: bool = False) -> list[str]:
+def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
     """Return the full lines of running text in a column of `width` ems.
 
     A word that is wider than the column is split.
     """
-    lines: list[str] = []
-    for line in text.split("\n"):
-        words = [
-            piece
-            for word in words_of(line)
-            for piece in split_word(word, width, measure=measure, strong=strong)
-        ]
-        widths = [measure(word, strong) for word in words]
-        lines += _joined(words, break_full(widths, measure(" ", strong), width))
+    lines: list[Line] = []
+    for line in lines_of(styled):
+        words = [part for word in words_of(runs_of(line)) for part in _split(word, width, measure)]
+        widths = [width_of(word, measure) for word in words]
+        ends = break_full(widths, measure(" ", styled.strong), width)
+        lines += _joined(words, ends, strong=styled.strong)
     return lines
 
 
-def _joined(words: Sequence[str], ends: Sequence[int]) -> list[str]:
-    return [" ".join(words[a:b]) for a, b in zip([0, *ends[:-1]], ends, strict=True)]
+def _joined(words: Sequence[Word], ends: Sequence[int], *, strong: bool) -> list[Line]:
+    starts = [0, *ends[:-1]]
+    return [set_line(words[a:b], strong=strong) for a, b in zip(starts, ends, strict=True)]
+
+
+def _split(word: Word, width: float, measure: Measure) -> list[Word]:
+    """Part a word that is wider than `width` ems into pieces that are not; a last resort."""
+    if width_of(word, measure) <= width:
+        return [word]
+    pieces: list[Word] = [()]
+    for run in word:
+        for letter in run.text:
+            longer = set_line([(*pieces[-1], replace(run, text=letter))], strong=run.strong)
+            if pieces[-1] and width_of(longer, measure) > width:
+                longer = (replace(run, text=letter),)
+                pieces.append(())
+            pieces[-1] = longer
+    return pieces
 
 
 def break_evenly(widths: Sequence[float], space: float, column: float) -> list[int] | None:

@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass
 
-from decks.layout.breaking import Measure, break_text, words_of
+from decks.layout.breaking import break_text
+from decks.layout.runs import Line, Measure, Styled, width_of
 
 LADDER = (40, 34, 28, 24, 20, 17, 14, 12)
 """Sizes for what is to be read, in points. Clear print is 12 at the least (RNIB)."""
@@ -20,7 +21,7 @@ DESCENT = 0.22
 class Setting:
     """A text set in lines of one size (points); `widths` are the lines' in points."""
 
-    lines: tuple[str, ...]
+    lines: tuple[Line, ...]
     widths: tuple[float, ...]
     size: float
 
@@ -35,38 +36,32 @@ def height(lines: int, size: float) -> float:
     return ((lines - 1) * LEADING + ASCENT + DESCENT) * size
 
 
-def fit(
-    text: str, *, width: float, height_: float, measure: Measure, strong: bool = False
-) -> Setting | None:
+def fit(styled: Styled, *, width: float, height_: float, measure: Measure) -> Setting | None:
     """Return the text at the largest size of the ladder that fits a box, or None."""
     for size in LADDER:
-        setting = set_at(text, size, width=width, measure=measure, strong=strong)
+        setting = set_at(styled, size, width=width, measure=measure)
         if setting and setting.height <= height_:
             return setting
     return None
 
 
-def set_at(
-    text: str, size: float, *, width: float, measure: Measure, strong: bool = False
-) -> Setting | None:
+def set_at(styled: Styled, size: float, *, width: float, measure: Measure) -> Setting | None:
     """Return the text at one size in a column of `width` points, or None where a word is wider."""
-    lines = break_text(text, width / size, measure=measure, strong=strong)
+    lines = break_text(styled, width / size, measure=measure)
     if lines is None:
         return None
-    widths = tuple(measure(line, strong) * size for line in lines)
+    widths = tuple(width_of(line, measure) * size for line in lines)
     return Setting(tuple(lines), widths, size)
 
 
-def words_that_fit(
-    text: str, *, width: float, height_: float, measure: Measure, strong: bool = False
-) -> int:
+def words_that_fit(styled: Styled, *, width: float, height_: float, measure: Measure) -> int:
     """Return how many words from the start of the text would fit at the smallest size."""
-    words = words_of(text.replace("\n", " "))
+    words = styled.text.split()
     fitting, failing = 0, len(words) + 1
     while failing - fitting > 1:
         middle = (fitting + failing) // 2
-        start = " ".join(words[:middle])
-        setting = set_at(start, LADDER[-1], width=width, measure=measure, strong=strong)
+        start = Styled(" ".join(words[:middle]), styled.strong)
+        setting = set_at(start, LADDER[-1], width=width, measure=measure)
         if setting and setting.height <= height_:
             fitting = middle
         else:

@@ -2,11 +2,14 @@
 
 from dataclasses import dataclass
 
+from cards.item import Item
 from decks.deck import Card
 from decks.layout.fitting import CAPITAL, LEADING, Setting, fit, shorten
 from decks.layout.frame import Box, Frame, Ribbon, Text
+from decks.layout.runs import Styled
 from decks.layout.units import mm
 from decks.press.fonts import measure
+from decks.press.type import texts_of
 from decks.recipe import Recipe
 
 INSET = mm(5)
@@ -61,27 +64,28 @@ class Shape:
         return self.height - INSET - self.label_size - AIR - self.bottom
 
 
-def text_of(card: Card, *, back: bool) -> str:
+def styled_of(item: Item, *, back: bool) -> Styled:
     """Return what a side of a card asks or answers."""
-    return card.item.answer if back else card.item.prompt
+    if back:
+        return Styled(item.answer, strong=True, spans=item.answer_spans)
+    return Styled(item.prompt, spans=item.prompt_spans)
 
 
-def fit_face(text: str, shape: Shape) -> Setting | None:
-    """Return the text at the largest size that fits the card, or None where none does."""
+def fit_face(item: Item, shape: Shape) -> Setting | None:
+    """Return what a side asks or answers at the largest size that fits, or None."""
     return fit(
-        text,
+        styled_of(item, back=shape.back),
         width=shape.text_width,
         height_=shape.text_height,
         measure=measure,
-        strong=shape.back,
     )
 
 
 def face(card: Card, shape: Shape, recipe: Recipe) -> Frame:
     """Return one side of a card. Raises `ValueError` for a text that does not fit."""
-    setting = fit_face(text_of(card, back=shape.back), shape)
+    setting = fit_face(card.item, shape)
     if setting is None:
-        raise ValueError(text_of(card, back=shape.back))
+        raise ValueError(card.item)
     ribbon = Ribbon(shape.ribbon_x, INSET, RIBBON, shape.height - 2 * INSET, card.team)
     return Frame(
         shape.width,
@@ -108,11 +112,11 @@ def _lines(setting: Setting, shape: Shape) -> list[Text]:
     block = (count - 1) * LEADING * size + CAPITAL * size
     top = shape.bottom + (shape.text_height + block) / 2 - CAPITAL * size
     column = max(setting.widths)
-    lines = []
+    lines: list[Text] = []
     for n, (line, width) in enumerate(zip(setting.lines, setting.widths, strict=True)):
         slack = shape.text_width - (width if count <= 3 else column)  # noqa: PLR2004
         x = shape.left + slack / 2
-        lines.append(Text(x, top - n * LEADING * size, line, size, strong=shape.back))
+        lines += texts_of(line, size, x=x, y=top - n * LEADING * size)
     return lines
 
 

@@ -1,11 +1,17 @@
 """The study guide: a word bank, clues, and lines to write on."""
 
-from decks.bank import Guide, GuidePart, directions
+from collections.abc import Mapping, Sequence
+from typing import TypeAlias
+
+from cards.item import Item
+from decks.bank import Guide, GuidePart, directions, one_line
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Line, Placed, Thing
 from decks.layout.paper import PAPERS
+from decks.layout.runs import Styled
 from decks.layout.units import mm
+from decks.press.faces import styled_of
 from decks.press.pages import column, pages
 from decks.press.type import (
     HEAD,
@@ -23,6 +29,9 @@ from decks.press.type import (
     width_of,
 )
 
+Words: TypeAlias = Mapping[str, Styled]
+"""Every entry that a bank of the deck may have, with its bold, raised and lowered letters."""
+
 CLUE = Style(12)
 NUMBER = Style(12, strong=True, tone="quiet")
 WORD = Style(12, strong=True)
@@ -39,22 +48,23 @@ def guide_pages(deck: Deck) -> list[Frame]:
     """Return every guide's pages, guide after guide, each numbered by itself."""
     paper = PAPERS[deck.recipe.paper]
     width = column(paper)
+    words = {one_line(c.item.answer): styled_of(c.item, back=True) for c in deck.cards}
     made = []
     for guide in deck.guides:
-        parts = [block for n in range(len(guide.parts)) for block in _part(guide, n, width)]
+        parts = [block for n in range(len(guide.parts)) for block in _part(guide, n, words, width)]
         foot = deck.name if guide.team is None else f"{deck.name} · {guide.team}"
         made += pages(parts, paper, foot=foot, header=_header(deck, guide, width))
     return made
 
 
-def _part(guide: Guide, n: int, width: float) -> list[Block]:
+def _part(guide: Guide, n: int, words: Words, width: float) -> list[Block]:
     """Return a part's blocks; they stay on one page as long as they are not taller than it."""
     part = guide.parts[n]
-    bank = _bank(part, width)
+    bank = _bank(part, words, width)
     lines = _lines_to_write(part)
     last = len(part.blanks)
     rows = [
-        Block(_row(number, item.prompt, lines, width), head=bank, with_next=number < last)
+        Block(_row(number, item, lines, width), head=bank, with_next=number < last)
         for number, item in enumerate(part.blanks, start=1)
     ]
     start = [
@@ -97,16 +107,17 @@ def _name_and_date() -> Frame:
     return Frame(x - 8, 20, tuple(things))
 
 
-def _bank(part: GuidePart, width: float) -> Frame:
+def _bank(part: GuidePart, words: Words, width: float) -> Frame:
     """Set the words in a thin frame, alphabetical down each column."""
     pad = 12.0
     inner = width - 2 * pad
-    words = min(
-        (_in_columns(part.bank, count, inner) for count in _counts(part.bank, inner)),
+    entries = [words[entry] for entry in part.bank]
+    columns = min(
+        (_in_columns(entries, count, inner) for count in _counts(part.bank, inner)),
         key=lambda frame: frame.height,
     )
     title = "Bank of answers" if "answer" in directions(part) else "Word bank"
-    inside = under_one_another([paragraph(title, inner, HEAD), words], gap=4)
+    inside = under_one_another([paragraph(title, inner, HEAD), columns], gap=4)
     height = inside.height + 2 * pad - 4
     box = Box(0, 0, width, height, radius=7, stroke="frame")
     bank = Frame(width, height, (box, Placed(pad, pad - 2, inside)))
@@ -120,7 +131,7 @@ def _counts(bank: tuple[str, ...], width: float) -> range:
     return range(1, max(1, min(MOST_COLUMNS, most, len(bank))) + 1)
 
 
-def _in_columns(bank: tuple[str, ...], count: int, width: float) -> Frame:
+def _in_columns(bank: Sequence[Styled], count: int, width: float) -> Frame:
     each = width / count
     deep = -(-len(bank) // count)
     columns = [
@@ -138,9 +149,9 @@ def _lines_to_write(part: GuidePart) -> int:
     return min(MOST_LINES, -(-longest // LETTERS_A_LINE))
 
 
-def _row(number: int, clue: str, lines: int, width: float) -> Frame:
+def _row(number: int, item: Item, lines: int, width: float) -> Frame:
     line_x = 0.65 * width
-    words = paragraph(clue, line_x - CLUE_X - 14, CLUE)
+    words = paragraph(styled_of(item, back=False), line_x - CLUE_X - 14, CLUE)
     height = max(ROW + (lines - 1) * NEXT_LINE, words.height + 14)
     baseline = height - CLUE.size * 0.8
     figure = str(number)

@@ -10,7 +10,7 @@ from cards.place import Place
 from decks.deck import REVIEW_KINDS
 from decks.layout.fitting import LADDER, words_that_fit
 from decks.layout.grid import Grid
-from decks.press.faces import Shape, fit_face
+from decks.press.faces import Shape, fit_face, styled_of
 from decks.press.fonts import measure, unprintable
 from decks.recipe import CardSize, Recipe
 
@@ -28,7 +28,7 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
             (item.answer, item.answer_place, back),
         ):
             findings += _letters(text, place)
-            findings += _size(text, place, shape, recipe)
+            findings += _size(item, place, shape, recipe)
         for text in (item.topic, *item.also_right):
             findings += _letters(text, item.prompt_place)
     return tuple(findings)
@@ -65,19 +65,16 @@ def _shown(letter: str) -> str:
     return f"{sign}({name}, U+{ord(letter):04X})"
 
 
-def _size(text: str, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
-    if fit_face(text, shape) is not None:
+def _size(item: Item, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
+    if fit_face(item, shape) is not None:
         return
+    styled = styled_of(item, back=shape.back)
     words = words_that_fit(
-        text,
-        width=shape.text_width,
-        height_=shape.text_height,
-        measure=measure,
-        strong=shape.back,
+        styled, width=shape.text_width, height_=shape.text_height, measure=measure
     )
     side = "back" if shape.back else "front"
     if words:
-        mend = f"The first {words} of its {len(text.split())} words would fit: shorten it"
+        mend = f"The first {words} of its {len(styled.text.split())} words would fit: shorten it"
     else:
         mend = "It begins with a word that is wider than the card: part it or write it shorter"
     larger = {CardSize.SMALL: " or choose a larger card", CardSize.MEDIUM: " or take large cards"}
@@ -85,7 +82,7 @@ def _size(text: str, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Fin
         "does-not-fit",
         Severity.ERROR,
         place,
-        text,
+        styled.text,
         f"This does not fit on the {side} of a {recipe.card_size} card at {LADDER[-1]} points.",
         f"{mend}{larger.get(recipe.card_size, '')}.",
     )

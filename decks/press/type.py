@@ -5,6 +5,8 @@ from dataclasses import dataclass, replace
 
 from decks.layout.breaking import fill_text
 from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
+from decks.layout.runs import Line as SetLine
+from decks.layout.runs import Styled
 from decks.press.fonts import measure
 
 LEADING = 1.32
@@ -31,20 +33,36 @@ NOTE = Style(9, tone="quiet")
 HEAD = Style(9, tone="quiet")
 
 
-def paragraph(text: str, width: float, style: Style = BODY, *, first: float = 0) -> Frame:
+def paragraph(text: str | Styled, width: float, style: Style = BODY, *, first: float = 0) -> Frame:
     """Return a text in a column of `width` points, flush left.
 
-    The first baseline lies `first` points below the top, or as far as the type needs.
+    The first baseline lies `first` points below the top, or as far as the type needs. The weight
+    is that of the style; a styled text keeps its bold, raised and lowered letters.
     """
     size = style.size
-    lines = fill_text(text, width / size, measure=measure, strong=style.strong)
+    styled = Styled(text) if isinstance(text, str) else text
+    styled = replace(styled, strong=style.strong)
+    lines = fill_text(styled, width / size, measure=measure)
     first = max(first, ASCENT * size)
     depth = first + (len(lines) - 1) * LEADING * size + DESCENT * size
     texts = [
-        Text(0, depth - first - n * LEADING * size, line, size, style.strong, style.tone)
+        text
         for n, line in enumerate(lines)
+        for text in texts_of(line, size, y=depth - first - n * LEADING * size, tone=style.tone)
     ]
     return Frame(width, depth, tuple(texts))
+
+
+def texts_of(
+    line: SetLine, size: float, *, x: float = 0, y: float = 0, tone: str = "ink"
+) -> list[Text]:
+    """Return the runs of a line beside one another; its baseline begins at (x, y)."""
+    texts = []
+    for run in line:
+        height = y + run.rise * size
+        texts.append(Text(x, height, run.text, run.scale * size, run.strong, tone))
+        x += run.width(measure) * size
+    return texts
 
 
 def line_of(text: str, style: Style, *, x: float = 0, y: float = 0) -> Text:

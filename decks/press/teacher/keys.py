@@ -3,6 +3,7 @@
 from decks.bank import Guide
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
+from decks.press.faces import styled_of
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type import (
     BODY,
@@ -75,10 +76,10 @@ def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
         rows = [
             [
                 cell(columns[0], (str(blank), FIGURE)),
-                cell(columns[1], (item.prompt, BODY)),
+                cell(columns[1], (styled_of(item, back=False), BODY)),
                 cell(
                     columns[2],
-                    (item.answer, STRONG),
+                    (styled_of(item, back=True), STRONG),
                     (_also(item.also_right), NOTE),
                 ),
                 cell(columns[3], (labels[item], NOTE)),
@@ -107,8 +108,12 @@ def _cards(hand: tuple[Card, ...], width: float) -> list[Block]:
     rows = [
         [
             cell(columns[0], (card.label, FIGURE)),
-            cell(columns[1], (card.item.prompt, BODY)),
-            cell(columns[2], (card.item.answer, STRONG), (_also(card.item.also_right), NOTE)),
+            cell(columns[1], (styled_of(card.item, back=False), BODY)),
+            cell(
+                columns[2],
+                (styled_of(card.item, back=True), STRONG),
+                (_also(card.item.also_right), NOTE),
+            ),
             cell(columns[3], (card.item.topic, NOTE), (card.item.level.name.lower(), NOTE)),
         ]
         for card in hand

@@ -3,7 +3,7 @@
 from decks.deck import Deck
 from decks.layout.fitting import shorten
 from decks.layout.frame import Box, Frame, Placed, Ribbon, Thing
-from decks.layout.grid import Grid
+from decks.layout.grid import Grid, Slot
 from decks.layout.stacking import Pile, Stack
 from decks.press.fonts import measure
 from decks.press.type import NOTE, Style, line_of, paragraph, under_one_another
@@ -16,16 +16,24 @@ LABELS = Style(8.5, tone="quiet")
 def cut_plan(deck: Deck, grid: Grid, stack: Stack, *, title: str) -> Frame:
     """Return the drawing of one stack's leaf; an empty title is left out."""
     scale = LONG_EDGE / max(grid.width, grid.height)
-    width, height = grid.card_width * scale, grid.card_height * scale
     page = Box(0, 0, grid.width * scale, grid.height * scale, radius=2, stroke="frame")
-    piles: list[Thing] = [
-        Placed(slot.front.x * scale, slot.front.y * scale, _pile(deck, pile, width, height))
-        for slot, pile in zip(grid.slots, stack.piles, strict=False)
-    ]
+    piles: list[Thing] = []
+    for slot, pile in zip(grid.slots, stack.piles, strict=False):
+        x, y, width, height = (length * scale for length in _extent(grid, slot))
+        piles.append(Placed(x, y, _pile(deck, pile, width, height)))
     drawing = Frame(page.width, page.height, (page, *piles))
     if not title:
         return drawing
     return under_one_another([paragraph(title, page.width, NOTE), drawing], gap=3)
+
+
+def _extent(grid: Grid, slot: Slot) -> tuple[float, float, float, float]:
+    """Return where a card lies before it is folded: left, bottom, width and height."""
+    spots = (slot.front, slot.back) if grid.folded else (slot.front,)
+    left, bottom = min(spot.x for spot in spots), min(spot.y for spot in spots)
+    right = max(spot.x for spot in spots) + grid.card_width
+    top = max(spot.y for spot in spots) + grid.card_height
+    return left, bottom, right - left, top - bottom
 
 
 def _pile(deck: Deck, pile: Pile, width: float, height: float) -> Frame:

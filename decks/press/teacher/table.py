@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
+from decks.layout.runs import Styled
 from decks.press.type import ASCENT, HEAD, Style, paragraph, ruled, side_by_side, under_one_another
 
 ROW_AIR = 5.0
@@ -43,7 +44,7 @@ def table(
     ]
 
 
-def cell(column: Column, *texts: tuple[str, Style]) -> Frame:
+def cell(column: Column, *texts: tuple[str | Styled, Style]) -> Frame:
     """Return texts under one another, each in a style of its own; empty ones are left out."""
     frames = [
         paragraph(text, column.room, style, first=0 if n else FIRST)

@@ -5,7 +5,9 @@ import itertools
 from hypothesis import given
 from hypothesis import strategies as st
 
-from decks.layout.breaking import break_evenly, break_text, fill_text
+from decks.layout import breaking
+from decks.layout.breaking import break_evenly
+from decks.layout.runs import Styled, plain
 
 texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=9).map(
     " ".join
@@ -15,6 +17,15 @@ columns = st.floats(min_value=1, max_value=30)
 
 def typewriter(text, strong=False):
     return len(text) * (0.6 if strong else 0.5)
+
+
+def break_text(text, column, measure):
+    lines = breaking.break_text(Styled(text), column, measure=measure)
+    return lines and [plain(line) for line in lines]
+
+
+def fill_text(text, column, measure):
+    return [plain(line) for line in breaking.fill_text(Styled(text), column, measure=measure)]
 
 
 @given(text=texts, column=columns)

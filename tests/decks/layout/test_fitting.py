@@ -5,6 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from decks.layout.fitting import LADDER, fit, shorten, words_that_fit
+from decks.layout.runs import Styled, plain
 
 texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=40).map(
     " ".join
@@ -17,26 +18,26 @@ def typewriter(text, strong=False):
 
 def test_a_word_takes_the_largest_size_that_the_width_allows():
     # 8 letters are 4 ems: 100 points hold 25 points, and 24 is the next size of the ladder
-    setting = fit("bivalves", width=100, height_=500, measure=typewriter)
-    assert (setting.size, setting.lines) == (24, ("bivalves",))
+    setting = fit(Styled("bivalves"), width=100, height_=500, measure=typewriter)
+    assert (setting.size, [plain(line) for line in setting.lines]) == (24, ["bivalves"])
     assert setting.widths == (96,)  # 8 letters * half an em * 24 points
 
 
 def test_the_height_bounds_the_size_as_well():
     # two lines are 2.22 ems high: 60 points hold 27, and 24 is the next size of the ladder
-    assert fit("rock pools", width=70, height_=60, measure=typewriter).size == 24
+    assert fit(Styled("rock pools"), width=70, height_=60, measure=typewriter).size == 24
 
 
 def test_what_does_not_fit_at_the_smallest_size_is_not_set():
-    assert fit("intertidal", width=59, height_=500, measure=typewriter) is None
-    assert fit("intertidal", width=60, height_=500, measure=typewriter).size == 12
+    assert fit(Styled("intertidal"), width=59, height_=500, measure=typewriter) is None
+    assert fit(Styled("intertidal"), width=60, height_=500, measure=typewriter).size == 12
 
 
 @given(text=texts, width=st.integers(50, 300), height=st.integers(12, 200))
 def test_the_next_size_up_would_not_fit(text, width, height):
-    setting = fit(text, width=width, height_=height, measure=typewriter)
+    setting = fit(Styled(text), width=width, height_=height, measure=typewriter)
     if setting is None:
-        assert words_that_fit(text, width=width, height_=height, measure=typewriter) < len(
+        assert words_that_fit(Styled(text), width=width, height_=height, measure=typewriter) < len(
             text.split()
         )
         return
@@ -52,7 +53,7 @@ def test_the_next_size_up_would_not_fit(text, width, height):
 
 def test_the_words_that_would_fit_are_counted():
     # 12 points: 6 a letter, so "abc abc" (42) fits 50 points; one line of 12 points fits 15
-    assert words_that_fit("abc abc abc abc", width=50, height_=15, measure=typewriter) == 2
+    assert words_that_fit(Styled("abc abc abc abc"), width=50, height_=15, measure=typewriter) == 2
 
 
 def test_a_label_too_long_ends_with_an_ellipsis():
@@ -63,5 +64,5 @@ def test_a_label_too_long_ends_with_an_ellipsis():
 @pytest.mark.parametrize("strong", [True, False])
 def test_the_strong_weight_is_measured_by_its_own_widths(strong):
     width = 8 * (0.6 if strong else 0.5) * 40
-    setting = fit("bivalves", width=width, height_=500, measure=typewriter, strong=strong)
+    setting = fit(Styled("bivalves", strong), width=width, height_=500, measure=typewriter)
     assert setting.size == 40

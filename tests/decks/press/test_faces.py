@@ -3,6 +3,7 @@
 import pytest
 from support.items import item
 
+from cards.style import Span, TextStyle
 from decks.deck import Card
 from decks.layout.frame import Ribbon, Text
 from decks.layout.units import in_mm, mm
@@ -68,3 +69,15 @@ def test_up_to_three_lines_are_centred_and_more_are_flush_left():
 def test_a_text_that_does_not_fit_is_not_drawn_silently():
     with pytest.raises(ValueError, match="word"):
         sides(prompt="word " * 300)
+
+
+def test_raised_lowered_and_bold_letters_of_the_cell_are_set_so():
+    spans = (Span(1, 2, TextStyle.LOWERED), Span(4, 8, TextStyle.BOLD))
+    card = Card("1", 0, item("H2O boil", "steam", prompt_spans=spans))
+    front = face(card, Shape(WIDTH, HEIGHT, back=False), RECIPE)
+    letters = {text.text.strip(): text for text in texts(front)}
+    assert letters["2"].size < letters["H"].size
+    assert letters["2"].y < letters["H"].y
+    assert letters["2"].x > letters["H"].x
+    assert letters["boil"].strong
+    assert not letters["H"].strong

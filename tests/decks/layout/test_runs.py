@@ -1,0 +1,62 @@
+"""Runs: bold, raised and lowered letters keep their place through breaking and fitting."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from cards.style import Span, TextStyle
+from decks.layout.breaking import break_text
+from decks.layout.runs import SMALL, Run, Styled, lines_of, plain, runs_of, width_of, words_of
+
+BOLD, RAISED, LOWERED = TextStyle.BOLD, TextStyle.RAISED, TextStyle.LOWERED
+
+
+def typewriter(text, strong=False):
+    return len(text) * (0.6 if strong else 0.5)
+
+
+@st.composite
+def styled_texts(draw):
+    text = draw(st.text(alphabet="ab \n", max_size=30))
+    edges = sorted(draw(st.sets(st.integers(0, len(text)), max_size=6)))
+    pairs = zip(edges[::2], edges[1::2], strict=False)
+    spans = tuple(Span(a, b, draw(st.sampled_from(TextStyle))) for a, b in pairs)
+    return Styled(text, draw(st.booleans()), spans)
+
+
+@given(styled_texts())
+def test_runs_hold_every_letter_once_and_in_order(styled):
+    assert plain(runs_of(styled)) == styled.text
+
+
+@given(styled_texts())
+def test_a_letter_keeps_its_style_on_its_line(styled):
+    def letters(runs):
+        return [(letter, run.style) for run in runs for letter in run.text if letter not in " \n"]
+
+    lines = break_text(styled, 100, measure=typewriter)
+    assert [pair for line in lines for pair in letters(line)] == letters(runs_of(styled))
+
+
+def test_a_formula_is_one_word_of_three_runs():
+    styled = Styled("H2O is", spans=(Span(1, 2, LOWERED),))
+    formula, word = words_of(runs_of(styled))
+    assert formula == (Run("H"), Run("2", style=LOWERED), Run("O"))
+    assert word == (Run("is"),)
+
+
+def test_raised_letters_are_narrower_and_bold_ones_wider():
+    runs = runs_of(Styled("m2 wide", spans=(Span(1, 2, RAISED), Span(3, 7, BOLD))))
+    # m and the blank: 2 * .5; the raised 2: .5 * .62; four bold letters: 4 * .6
+    assert width_of(runs, typewriter) == pytest.approx(1.0 + 0.5 * SMALL + 2.4)
+
+
+def test_spans_are_parted_at_line_breaks():
+    first, second = lines_of(Styled("ab\ncd", spans=(Span(1, 4, BOLD),)))
+    assert (first.text, first.spans) == ("ab", (Span(1, 2, BOLD),))
+    assert (second.text, second.spans) == ("cd", (Span(0, 1, BOLD),))
+
+
+def test_raised_letters_stand_above_the_line_and_lowered_ones_below_it():
+    assert Run("2", style=RAISED).rise > 0 > Run("2", style=LOWERED).rise
+    assert Run("2", style=BOLD).rise == 0
