@@ -41,7 +41,8 @@ class Item:
 
     `team` is the name of the team that the item is pinned to, or None. `wrong` holds the wrong
     choices, `also_right` the other right answers. Texts may hold line breaks. The places are those
-    of the prompt's, the answer's and the team's cells.
+    of the cells that the texts stand in; `also_right_places` and `wrong_places` go with the texts
+    one by one. `topic_place` and `level_place` are None where the cell is blank.
     """
 
     prompt: str
@@ -57,6 +58,10 @@ class Item:
     team_place: Place | None = None
     prompt_spans: Spans = ()
     answer_spans: Spans = ()
+    topic_place: Place | None = None
+    level_place: Place | None = None
+    also_right_places: tuple[Place, ...] = ()
+    wrong_places: tuple[Place, ...] = ()
 
     @property
     def key(self) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from cards.item import Kind
-from cards.reading.headings import Role
+from cards.reading.role import Role
 
 # Which two columns make a card, front and back; the first pair that is there is taken.
 _PAIRS = (

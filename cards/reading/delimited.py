@@ -9,8 +9,14 @@ from pathlib import PurePath
 from cards.content import Cell
 from cards.finding import UnreadableFileError
 from cards.place import Place
-from cards.reading.delimiter import delimiter_of, widest
+from cards.reading.delimiter import delimiter_of, extent_of
+from cards.reading.limits import MOST_ROWS, too_large, too_many_rows
 from cards.reading.table import Table, clean, rows_of
+
+_BLANKS = " \t,;"
+_LONGEST_LINE = 1_000_000
+# Blank fields count: each takes its place in memory.
+_MOST_FIELDS = 4_000_000
 
 
 def read_delimited(data: bytes, name: str) -> Table:
@@ -19,8 +25,8 @@ def read_delimited(data: bytes, name: str) -> Table:
     Records are numbered as a spreadsheet numbers its rows: blank lines count, line breaks between
     quotes do not. Raises `UnreadableFileError` if the bytes are no text or a quote is not closed.
     """
-    text = _decoded(data, name).replace("\r\n", "\n").replace("\r", "\n")
-    if not text.strip():
+    text = _bounded(_decoded(data, name), name)
+    if not text:
         return Table(name, PurePath(name).stem, (), delimited=True)
     delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
     cells = rows_of(_cells(text, delimiter, name))
@@ -51,21 +57,39 @@ def _decoded(data: bytes, name: str) -> str:
     )
 
 
+def _bounded(text: str, name: str) -> str:
+    """Return a text with plain line breaks and without the blank records at its end.
+
+    Raises `UnreadableFileError` if one of its lines is too long.
+    """
+    lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    while lines and not lines[-1].strip(_BLANKS):
+        lines.pop()
+    if max(map(len, lines), default=0) > _LONGEST_LINE:
+        raise UnreadableFileError(
+            f"{name} has a line of more than {_LONGEST_LINE:,} characters, so it is no table. "
+            "Open it in your spreadsheet program and save it as .xlsx."
+        )
+    return "\n".join(lines)
+
+
 def _cells(text: str, delimiter: str, name: str) -> Iterator[Cell]:
     for row, record in enumerate(_records(text, delimiter, name), start=1):
         for column, field in enumerate(record, start=1):
-            yield Cell(clean(field), Place(name, row, column))
+            if field:
+                yield Cell(clean(field), Place(name, row, column))
 
 
 def _records(text: str, delimiter: str, name: str) -> Iterator[tuple[str, ...]]:
     import pandas as pd  # noqa: PLC0415 - takes long to load
 
     try:
+        width = _width(text, delimiter, name)
         frame = pd.read_csv(
             io.StringIO(text),
             sep=delimiter,
             header=None,
-            names=range(widest(text, delimiter)),
+            names=range(width),
             dtype=str,
             keep_default_na=False,
             na_filter=False,
@@ -73,8 +97,27 @@ def _records(text: str, delimiter: str, name: str) -> Iterator[tuple[str, ...]]:
             engine="c",
         )
     except (pd.errors.ParserError, csv.Error) as error:
-        raise UnreadableFileError(
+        raise UnreadableFileError(_unclosed(text, name)) from error
+    yield from frame.itertuples(index=False, name=None)
+
+
+def _width(text: str, delimiter: str, name: str) -> int:
+    """Return the number of fields in the longest record; raise if all records are too many."""
+    extent = extent_of(text, delimiter, most=MOST_ROWS)
+    if extent.filled > MOST_ROWS:
+        raise too_many_rows(name)
+    if extent.records * extent.widest > _MOST_FIELDS:
+        raise too_large(name)
+    return extent.widest
+
+
+def _unclosed(text: str, name: str) -> str:
+    if '"' in text:
+        return (
             f'{name} has a quotation mark (") that is opened and never closed. '
             "Find the field that begins with it and close it, or save the file as .xlsx."
-        ) from error
-    yield from frame.itertuples(index=False, name=None)
+        )
+    return (
+        f"{name} has a field that is far too long for a card. "
+        "Open it in your spreadsheet program, shorten the text, and save it."
+    )

@@ -4,6 +4,7 @@ import csv
 import io
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import dataclass
 from itertools import islice
 
 # Where two part a text equally well, the first wins: it is the rarer in running text.
@@ -21,12 +22,29 @@ def delimiter_of(text: str) -> str:
     return best if scores[best] else ","
 
 
-def widest(text: str, delimiter: str) -> int:
-    """Return the number of fields in the longest record, at least 1.
+@dataclass(frozen=True, slots=True)
+class Extent:
+    """How many records a text has, how many of them hold anything, and how wide the widest is."""
+
+    records: int
+    filled: int
+    widest: int
+
+
+def extent_of(text: str, delimiter: str, *, most: int) -> Extent:
+    """Measure a text, up to the record after the `most` that hold anything.
 
     Raises `csv.Error` if a field has more than 131,072 characters.
     """
-    return max((len(record) for record in _records(text, delimiter)), default=1) or 1
+    records = filled = 0
+    widest = 1
+    for record in _records(text, delimiter):
+        records += 1
+        filled += any(record)
+        widest = max(widest, len(record))
+        if filled > most:
+            break
+    return Extent(records, filled, widest)
 
 
 def _consistency(text: str, delimiter: str) -> float:

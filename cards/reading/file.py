@@ -6,21 +6,26 @@ from pathlib import Path
 from cards.content import Content
 from cards.finding import Finding, UnreadableFileError
 from cards.reading.gathering import gathered
+from cards.reading.limits import MOST_FILE_BYTES, MOST_TEXT_BYTES, too_large
 from cards.reading.near import near_miss
 from cards.reading.table import Table
 
 Read = tuple[tuple[Table, ...], tuple[Finding, ...]]
 
-_WORKS = "Files that work: .xlsx, .xlsm, .csv and .tsv."
+_WORKS = "Files that work: .xlsx, .xlsm, .ods, .csv and .tsv."
 _SAVE_AS = {
     ".xls": "Open it in your spreadsheet program and save it as .xlsx.",
     ".xlsb": "Open it in your spreadsheet program and save it as .xlsx.",
     ".xltx": "Open it in your spreadsheet program and save it as .xlsx.",
-    ".ods": "Open it in your spreadsheet program and save it as .xlsx.",
+    ".xltm": "Open it in your spreadsheet program and save it as .xlsx.",
+    ".xlt": "Open it in your spreadsheet program and save it as .xlsx.",
+    ".ots": "Open it in your spreadsheet program and save it as .xlsx.",
     ".fods": "Open it in your spreadsheet program and save it as .xlsx.",
     ".numbers": "Open it in your spreadsheet program and export it as .xlsx or .csv.",
     ".gsheet": "It is only a link: open it in your browser and download it as .xlsx.",
     ".txt": "If it is a table, open it in your spreadsheet program and save it as .xlsx or .csv.",
+    ".html": "Open it in your spreadsheet program and save it as .xlsx.",
+    ".zip": "Unpack it first, and name the file that is in it.",
     ".docx": "Copy its table into a spreadsheet and save that as .xlsx or .csv.",
     ".doc": "Copy its table into a spreadsheet and save that as .xlsx or .csv.",
     ".odt": "Copy its table into a spreadsheet and save that as .xlsx or .csv.",
@@ -31,33 +36,53 @@ _SAVE_AS_OTHERWISE = "Put the content into a spreadsheet and save it as .xlsx or
 
 
 def read(path: Path) -> Content:
-    """Read a workbook or a file of delimited text.
+    """Read a workbook, an OpenDocument spreadsheet, or a file of delimited text.
 
     Raises `UnreadableFileError`, with one line that says how to mend it, if the file is not there,
     is of a kind that is not read, is damaged or locked, or holds nothing that makes a card. What is
     wrong with single cells is found, not raised.
     """
-    reader = _reader(path)
-    try:
-        data = path.read_bytes()
-    except OSError as error:
-        raise UnreadableFileError(_refusal(path, error)) from error
+    tables, findings = tables_of(path)
+    return gathered(path.name, tables, findings)
+
+
+def tables_of(path: Path) -> Read:
+    """Return the visible tables of a file, and what was found in reading them; raise as `read`."""
+    reader, most_bytes = _reader(path)
+    data = _bytes_of(path, most_bytes)
     if not data.strip():
         raise UnreadableFileError(
             f"{path.name} is empty. Put the content into it, save it, and try again."
         )
-    tables, findings = reader(data, path.name)
-    return gathered(path.name, tables, findings)
+    return reader(data, path.name)
 
 
-def _reader(path: Path) -> Callable[[bytes, str], Read]:
+def _bytes_of(path: Path, most: int) -> bytes:
+    try:
+        if path.exists() and not path.is_file():
+            raise UnreadableFileError(
+                f"{path.name} is not a file that holds anything. Name a spreadsheet. {_WORKS}"
+            )
+        with path.open("rb") as file:
+            data = file.read(most + 1)
+    except OSError as error:
+        raise UnreadableFileError(_refusal(path, error)) from error
+    if len(data) > most:
+        raise too_large(path.name)
+    return data
+
+
+def _reader(path: Path) -> tuple[Callable[[bytes, str], Read], int]:
+    """Return what reads a file of this kind, and how many bytes such a file may have."""
     suffix = path.suffix.lower()
     if path.is_dir():
         raise UnreadableFileError(f"{path.name} is a folder. Name a file in it. {_WORKS}")
     if suffix in {".xlsx", ".xlsm"}:
-        return _read_workbook
+        return _read_workbook, MOST_FILE_BYTES
+    if suffix == ".ods":
+        return _read_opendocument, MOST_FILE_BYTES
     if suffix in {".csv", ".tsv"}:
-        return _read_delimited
+        return _read_delimited, MOST_TEXT_BYTES
     if not path.exists():
         raise UnreadableFileError(_not_there(path))
     mend = _SAVE_AS.get(suffix, _SAVE_AS_OTHERWISE)
@@ -65,11 +90,17 @@ def _reader(path: Path) -> Callable[[bytes, str], Read]:
     raise UnreadableFileError(f"{path.name} cannot be read: {kind} are not supported. {mend}")
 
 
-# Each of the two libraries takes long to load, so it is loaded for files of its own kind only.
+# Each reader, and the library that it needs, is loaded for files of its own kind only.
 def _read_workbook(data: bytes, name: str) -> Read:
     from cards.reading.workbook import read_workbook  # noqa: PLC0415
 
     return read_workbook(data, name)
+
+
+def _read_opendocument(data: bytes, name: str) -> Read:
+    from cards.reading.opendocument import read_opendocument  # noqa: PLC0415
+
+    return read_opendocument(data, name)
 
 
 def _read_delimited(data: bytes, name: str) -> Read:

@@ -11,7 +11,13 @@ from cards.reading.columns import BACKS, columns_of
 from cards.reading.digest import digest_of
 from cards.reading.heading_row import Headings
 from cards.reading.items import items_of
-from cards.reading.plain import cells_beyond, extra_field, plain_columns, plain_findings
+from cards.reading.plain import (
+    cells_beyond,
+    extra_field,
+    heading_rows,
+    plain_columns,
+    plain_findings,
+)
 from cards.reading.settings import setting_rows, team_rows
 from cards.reading.sheets import Purpose, Sheet, sheets_of
 from cards.reading.table import Table
@@ -52,7 +58,7 @@ def _read_sheet(sheet: Sheet) -> Found:
 
 def _read_plain(sheet: Sheet) -> Found:
     columns = plain_columns(sheet.table, sheet.kind)
-    items, findings = items_of(sheet.table, columns, start=0)
+    items, findings = items_of(sheet.table, columns, start=heading_rows(sheet.table))
     return items, (*findings, *plain_findings(sheet.table, columns))
 
 

@@ -1,24 +1,40 @@
 """Where the headings of a sheet stand."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
+from cards.reading.column_notes import column_notes
 from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
-from cards.reading.headings import Role, key, misspelt_role_of, role_of
+from cards.reading.headings import key, misspelt_role_of, role_of
+from cards.reading.languages import language_of
 from cards.reading.quoting import quoted
+from cards.reading.role import Role
 from cards.reading.table import Row, Table
 
 # How far down, in rows that are not blank, headings are looked for.
 _DEPTH = 10
 # Headings that pupils also meet as a pair of opposites; such a row may be content.
-_ALSO_OPPOSITES = frozenset({"front", "back"})
+_ALSO_OPPOSITES = frozenset(
+    frozenset(pair.split())
+    for pair in (
+        "front back",
+        "anverso reverso",
+        "frente dorso",
+        "frente verso",
+        "recto verso",
+        "vorderseite ruckseite",
+    )
+)
 _MANY = 3
 _SPREAD = frozenset({Role.ALSO_RIGHT, Role.WRONG})
 # A misspelt heading of these is only worth taking if the sheet has no others that make a card.
 _OF_CARDS = FRONTS | BACKS
-_BESIDE_CARDS = frozenset({Role.TOPIC, Role.LEVEL, Role.TEAM, Role.ALSO_RIGHT, Role.WRONG})
+_BESIDE_CARDS = frozenset(
+    {Role.TOPIC, Role.LEVEL, Role.TEAM, Role.PICTURE, Role.ALSO_RIGHT, Role.WRONG}
+)
+_SIDES = (Role.PROMPT, Role.ANSWER)
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +56,7 @@ def headings_of(table: Table) -> Headings | None:
     They stand in the row with the most known headings among the first that are not blank, if these
     are enough to make a card; else in the first row with several known headings.
     """
-    candidates = [_candidate(row, i) for i, row in enumerate(table.rows[:_DEPTH])]
+    candidates = [_candidate(table, i) for i in range(len(table.rows[:_DEPTH]))]
     complete = [one for one in candidates if one.complete and _is_plausible(table, one)]
     if complete:
         best = max(complete, key=lambda one: (_spelt_right(one), len(one.roles), -one.index))
@@ -49,9 +65,10 @@ def headings_of(table: Table) -> Headings | None:
     return wanting[0] if wanting else None
 
 
-def _candidate(row: Row, index: int) -> Headings:
+def _candidate(table: Table, index: int) -> Headings:
+    row = table.rows[index]
     roles = {column: role for column, cell in row.cells.items() if (role := role_of(cell.text))}
-    roles = _canonical(roles, row)
+    roles = _shown_first(_canonical(roles | _two_languages(row), row), table.hidden_columns)
     findings: list[Finding] = []
     for column, role in _misspelt(row, roles) if roles or not index else ():
         findings.append(_misspelt_warning(row.cells[column], role))
@@ -66,6 +83,28 @@ def _canonical(roles: dict[int, Role], row: Row) -> dict[int, Role]:
         column: role
         for column, role in roles.items()
         if role in _SPREAD or role not in plain or key(row.text(column)) == key(role)
+    }
+
+
+def _two_languages(row: Row) -> dict[int, Role]:
+    """Return what two columns hold that are headed by names of two languages, and by no others."""
+    named = {
+        column: language
+        for column, cell in row.cells.items()
+        if (language := language_of(cell.text)) is not None
+    }
+    if len(named) != len(_SIDES) or len(set(named.values())) != len(_SIDES):
+        return {}
+    return dict(zip(sorted(named), _SIDES, strict=True))
+
+
+def _shown_first(roles: dict[int, Role], hidden: Collection[int]) -> dict[int, Role]:
+    """Leave out a hidden column where another holds the same and is shown."""
+    seen = {role for column, role in roles.items() if column not in hidden}
+    return {
+        column: role
+        for column, role in roles.items()
+        if column not in hidden or role in _SPREAD or role not in seen
     }
 
 
@@ -95,7 +134,7 @@ def _is_plausible(table: Table, headings: Headings) -> bool:
         return False
     if len(headings.roles) >= _MANY or row.number - (above[-1].number if above else 0) > 1:
         return True
-    opposites = {key(cell.text) for cell in row.cells.values()} == _ALSO_OPPOSITES
+    opposites = frozenset(key(cell.text) for cell in row.cells.values()) in _ALSO_OPPOSITES
     return not (above and opposites)
 
 
@@ -106,7 +145,12 @@ def _names_half_a_card(headings: Headings) -> bool:
 
 
 def _with_notes(table: Table, headings: Headings) -> Headings:
-    notes = [*_rows_above(table, headings), *_doubled(table.rows[headings.index], headings)]
+    row = table.rows[headings.index]
+    notes = [
+        *_rows_above(table, headings),
+        *_doubled(row, headings),
+        *column_notes(table, row, headings.roles),
+    ]
     return Headings(headings.index, headings.roles, headings.complete, (*headings.findings, *notes))
 
 

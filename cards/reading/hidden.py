@@ -28,7 +28,8 @@ def hidden_rows_note(sheet: str, rows: Sequence[int]) -> Finding:
         "",
         f"{'Row' if one else 'Rows'} {', '.join(_runs(rows))} "
         f"{'is hidden and was' if one else 'are hidden and were'} left out.",
-        "To use them, show the rows or clear the filter, and save the workbook.",
+        f"To use {'it, show the row' if one else 'them, show the rows'} or clear the filter, "
+        "and save the workbook.",
     )
 
 

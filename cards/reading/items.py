@@ -44,18 +44,26 @@ def _repeats(row: Row, headings: Row, columns: Columns) -> bool:
 
 
 def _item(table: Table, row: Row, columns: Columns) -> Item:
+    also_right = _several(table, row, columns.also_right)
+    wrong = _several(table, row, columns.wrong)
     return Item(
         prompt=row.text(columns.prompt),
         answer=row.text(columns.answer),
         kind=columns.kind,
         level=level_of(_sure(table, row, columns.level)) or Level.MEDIUM,
         topic=_sure(table, row, columns.topic),
+        prompt_spans=row.spans(columns.prompt),
+        answer_spans=row.spans(columns.answer),
         prompt_place=Place(table.name, row.number, columns.prompt),
         answer_place=Place(table.name, row.number, columns.answer),
-        also_right=_several(table, row, columns.also_right),
-        wrong=_several(table, row, columns.wrong),
+        also_right=tuple(text for text, _ in also_right),
+        wrong=tuple(text for text, _ in wrong),
         team=_sure(table, row, columns.team) or None,
         team_place=Place(table.name, row.number, columns.team) if columns.team else None,
+        topic_place=_filled(table, row, columns.topic),
+        level_place=_filled(table, row, columns.level),
+        also_right_places=tuple(place for _, place in also_right),
+        wrong_places=tuple(place for _, place in wrong),
     )
 
 
@@ -65,10 +73,21 @@ def _sure(table: Table, row: Row, column: int | None) -> str:
     return "" if doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE} else row.text(column)
 
 
-def _several(table: Table, row: Row, columns: tuple[int, ...]) -> tuple[str, ...]:
-    """Return the texts in some columns, each of which may hold several."""
-    cells = (_BETWEEN.split(_sure(table, row, column)) for column in columns)
-    return tuple(text.strip() for texts in cells for text in texts if text.strip())
+def _filled(table: Table, row: Row, column: int | None) -> Place | None:
+    """Return the place of a cell that can be read, or None if it is blank."""
+    if not column or not _sure(table, row, column):
+        return None
+    return Place(table.name, row.number, column)
+
+
+def _several(table: Table, row: Row, columns: tuple[int, ...]) -> tuple[tuple[str, Place], ...]:
+    """Return the texts in some columns, each of which may hold several, with their cells."""
+    return tuple(
+        (text.strip(), Place(table.name, row.number, column))
+        for column in columns
+        for text in _BETWEEN.split(_sure(table, row, column))
+        if text.strip()
+    )
 
 
 def _row_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:

@@ -1,27 +1,36 @@
 """How hard an item is, in the words that teachers use."""
 
+from collections.abc import Iterable
+
 from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.item import Level, folded
+from cards.reading.headings import unaccented
 from cards.reading.near import near_miss
 from cards.reading.quoting import quoted
+from cards.reading.wordings import LEVELS
 
-_WORDINGS = {
-    Level.EASY: "1, 1.0, easy, e, low, simple, basic, level 1, *, ★",
-    Level.MEDIUM: "2, 2.0, medium, m, med, middle, moderate, average, level 2, **, ★★",
-    Level.HARD: "3, 3.0, hard, h, high, difficult, challenging, advanced, level 3, ***, ★★★",
+_LEVELS = {
+    form: level
+    for wordings in LEVELS.values()
+    for level, words in wordings.items()
+    for word in words.split(", ")
+    for form in (folded(word), unaccented(word))
 }
-_LEVELS = {word: level for level, words in _WORDINGS.items() for word in words.split(", ")}
+# The words of other languages are known, but a misspelt one is more likely to be English.
+_SUGGESTED = [word for words in LEVELS["English"].values() for word in words.split(", ")]
 
 
 def level_of(text: str) -> Level | None:
     """Return the level that a word or number stands for; blank is medium; None if not known."""
-    return _LEVELS.get(folded(text)) if text else Level.MEDIUM
+    if not text:
+        return Level.MEDIUM
+    return _LEVELS.get(folded(text)) or _LEVELS.get(unaccented(text))
 
 
 def unknown_level(cell: Cell) -> Finding:
     """Say that a cell does not hold a level, and which one it may have been meant to hold."""
-    near = near_miss(cell.text, [word for word in _LEVELS if word.isalpha() and len(word) > 1])
+    near = _near(cell.text, _SUGGESTED) or _near(cell.text, _LEVELS)
     hint = f"Did you mean {near}? " if near else ""
     return Finding(
         "unknown-level",
@@ -31,3 +40,7 @@ def unknown_level(cell: Cell) -> Finding:
         f"{quoted(cell.text)} is not a level.",
         f"{hint}Write easy, medium or hard (or 1, 2 or 3).",
     )
+
+
+def _near(text: str, known: Iterable[str]) -> str | None:
+    return near_miss(text, [word for word in known if word.isalpha() and len(word) > 1])

@@ -2,6 +2,7 @@
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from statistics import median
 
 from cards.content import Cell
@@ -34,17 +35,27 @@ def plain_columns(table: Table, kind: Kind | None) -> Columns:
     return Columns(kind or Kind.FACT, prompt=first, answer=second, last=second)
 
 
+def heading_rows(table: Table) -> int:
+    """Return how many rows, from the top, are set apart as headings are, or stand above these."""
+    return next((i + 1 for i, row in enumerate(table.rows) if row.number == table.set_apart), 0)
+
+
 def _filled(table: Table) -> list[int]:
     counts = Counter(column for row in table.rows for column in row.cells)
+    shown = {column: counts[column] for column in counts if column not in table.hidden_columns}
+    counts = Counter(shown) or counts
     enough = max(counts.values()) / _LEAST_SHARE
     return sorted(column for column, count in counts.items() if count >= enough)
 
 
 def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
     """Yield what two plain columns leave in doubt: which side is which, and what is beside them."""
+    start = heading_rows(table)
+    if start:
+        yield _set_apart(next(iter(table.rows[start - 1].cells.values())))
     if columns.kind is Kind.FACT and _second_is_meaning(table, columns):
         yield _looks_like_vocabulary(table.name, columns)
-    beyond = cells_beyond(table, columns.last)
+    beyond = cells_beyond(table, columns.last, start=heading_rows(table))
     if 2 * len(beyond) > len(table.rows):
         yield _more_columns(table.name, columns.last)
     else:
@@ -54,20 +65,23 @@ def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
 def cells_beyond(table: Table, last: int, *, start: int = 0) -> tuple[Cell, ...]:
     """Return the first cell to the right of column `last` in each row that has one.
 
-    `start` is the index of the first row that counts.
+    `start` is the index of the first row that counts. Hidden columns do not count.
     """
+    hidden = table.hidden_columns
     cells = (
-        next((cell for column, cell in row.cells.items() if column > last), None)
+        next(
+            (row.cells[column] for column in row.cells if column > last and column not in hidden),
+            None,
+        )
         for row in table.rows[start:]
     )
     return tuple(cell for cell in cells if cell)
 
 
 def extra_field(cell: Cell) -> Finding:
-    """Say that a record of delimited text has too many fields."""
-    return _extra(
-        cell, "If a comma in a text has split it, put that text in quotation marks; else clear it."
-    )
+    """Say that a record of delimited text has too many fields: its card would be wrong."""
+    mend = "If a comma in a text has split it, put that text in quotation marks; else clear it."
+    return replace(_extra(cell, mend), severity=Severity.ERROR)
 
 
 def _extra_cell(cell: Cell) -> Finding:
@@ -97,6 +111,17 @@ def _second_is_meaning(table: Table, columns: Columns) -> bool:
         for column in (columns.prompt, columns.answer)
     )
     return first <= _WORDS_OF_A_TERM and second >= _WORDS_OF_A_MEANING
+
+
+def _set_apart(cell: Cell) -> Finding:
+    return Finding(
+        "row-set-apart",
+        Severity.NOTE,
+        cell.place,
+        cell.text,
+        "This row is set apart as headings are (bold, frozen or with a filter) and makes no card.",
+        "If it is content, format it like the rows below it.",
+    )
 
 
 def _looks_like_vocabulary(sheet: str, columns: Columns) -> Finding:

@@ -4,7 +4,8 @@ from collections.abc import Iterator, Mapping
 
 from cards.content import Cell, SettingRow, TeamRow
 from cards.item import folded
-from cards.reading.headings import Role, role_of
+from cards.reading.headings import role_of
+from cards.reading.role import Role
 from cards.reading.table import Row, Table
 
 _TEAM_NAMES = {"name", "names"}

@@ -5,8 +5,12 @@ from typing import TYPE_CHECKING, Any
 
 from cards.content import Cell
 from cards.place import Place
+from cards.reading.merged import Merged, spanned
+from cards.reading.rich import cleaned, parts_of
+from cards.reading.sheet_format import hidden_columns, set_apart_row
 from cards.reading.shown import shown
 from cards.reading.table import Doubt, Table, clean, rows_of
+from cards.style import Spans
 
 if TYPE_CHECKING:
     from openpyxl.worksheet.worksheet import Worksheet
@@ -39,15 +43,24 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
         if cell.value is None:
             continue
         place = Place(sheet.title, *at)
-        text, doubt = _seen(cell, values[at])
-        texts[place] = Cell(text, place)
+        text, spans, doubt = _seen(cell, values[at])
+        texts[place] = Cell(text, place, spans)
         if doubt:
             doubts[place] = doubt
     hidden_rows = sorted({place.row for place, cell in texts.items() if cell.text} & hidden)
-    for spanned in list(_spanned(sheet, texts)):
-        texts[spanned.place] = spanned
+    for cell in list(spanned(_merged(sheet), texts)):
+        texts[cell.place] = cell
     visible = [cell for cell in texts.values() if cell.place.row not in hidden]
-    return Table(sheet.title, sheet.title, rows_of(visible), doubts), tuple(hidden_rows)
+    rows = rows_of(visible)
+    table = Table(
+        sheet.title,
+        sheet.title,
+        rows,
+        doubts,
+        hidden_columns=hidden_columns(sheet),
+        set_apart=set_apart_row(sheet, rows),
+    )
+    return table, tuple(hidden_rows)
 
 
 def _cells_of(sheet: "Worksheet") -> _Cells:
@@ -55,20 +68,25 @@ def _cells_of(sheet: "Worksheet") -> _Cells:
     return sheet._cells  # noqa: SLF001
 
 
-def _seen(cell: Any, stored: Any) -> tuple[str, Doubt | None]:  # noqa: ANN401 - as _Cells
-    """Return the text that a cell shows, and what may be amiss with it.
+def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: ANN401 - as _Cells
+    """Return the text that a cell shows with its styles, and what may be amiss with it.
 
     A formula without a stored value is returned as it is written.
     """
     if cell.data_type == _FORMULA and stored.value is None and stored.data_type != _EMPTY_TEXT:
-        return str(getattr(cell.value, "text", cell.value)), Doubt.NO_VALUE
-    text = stored.value
-    if isinstance(text, str):
-        text = text.replace(_ESCAPED_RETURN, "\r")
-    text = clean(shown(text, stored.number_format))
+        return str(getattr(cell.value, "text", cell.value)), (), Doubt.NO_VALUE
+    if isinstance(stored.value, list):  # a rich text is a list of its parts
+        text, spans = cleaned([(_unescaped(text), style) for text, style in parts_of(stored.value)])
+        return text, spans, None
+    value = _unescaped(stored.value) if isinstance(stored.value, str) else stored.value
+    text = clean(shown(value, stored.number_format))
     if stored.data_type == _ERROR:
-        return text, Doubt.ERROR_VALUE
-    return text, Doubt.DATE if _is_date(stored) else None
+        return text, (), Doubt.ERROR_VALUE
+    return text, (), Doubt.DATE if _is_date(stored) else None
+
+
+def _unescaped(text: str) -> str:
+    return text.replace(_ESCAPED_RETURN, "\r")
 
 
 def _is_date(cell: Any) -> bool:  # noqa: ANN401 - as _Cells
@@ -76,15 +94,6 @@ def _is_date(cell: Any) -> bool:  # noqa: ANN401 - as _Cells
     return cell.data_type == _DATE and hasattr(cell.value, "year")
 
 
-def _spanned(sheet: "Worksheet", texts: Mapping[Place, Cell]) -> Iterator[Cell]:
-    """Yield the first cell of merged cells again for every other row that they span.
-
-    Rows that hold nothing of their own stay blank.
-    """
-    filled = {place.row for place in texts}
-    last = max(filled, default=0)
-    for merged in sorted(sheet.merged_cells.ranges, key=lambda merged: merged.bounds):
-        first = texts.get(Place(sheet.title, merged.min_row, merged.min_col))
-        for row in range(merged.min_row + 1, min(merged.max_row, last) + 1) if first else ():
-            if first and row in filled:
-                yield Cell(first.text, Place(sheet.title, row, merged.min_col))
+def _merged(sheet: "Worksheet") -> Iterator[Merged]:
+    for merged in sheet.merged_cells.ranges:
+        yield Merged(merged.min_row, merged.max_row, merged.min_col)

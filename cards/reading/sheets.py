@@ -1,21 +1,19 @@
 """What each sheet of a workbook is for."""
 
-from collections.abc import Sequence
+import re
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from typing import TypeVar
 
 from cards.item import Kind
 from cards.reading.heading_row import Headings, headings_of
-from cards.reading.headings import Role, key, role_of
+from cards.reading.headings import key, keys_of, role_of
+from cards.reading.role import Role
 from cards.reading.table import Table
+from cards.reading.wordings import DECK_SHEETS, EXERCISE_SHEETS, KINDS, TEAM_SHEETS
 
-_KIND_NAMES = {
-    "vocabulary": Kind.VOCABULARY,
-    "vocab": Kind.VOCABULARY,
-    "fact": Kind.FACT,
-    "question": Kind.QUESTION,
-    "detail": Kind.DETAIL,
-}
+_T = TypeVar("_T")
 
 
 class Purpose(StrEnum):
@@ -25,17 +23,28 @@ class Purpose(StrEnum):
     TEAMS = "teams"
     DECK = "deck"
     EXERCISES = "exercises"
+    OURS = "ours"
     UNKNOWN = "unknown"
 
 
 _PURPOSE_NAMES = {
-    "team": Purpose.TEAMS,
-    "group": Purpose.TEAMS,
-    "deck": Purpose.DECK,
-    "setting": Purpose.DECK,
-    "decksetting": Purpose.DECK,
-    "exercise": Purpose.EXERCISES,
+    form: purpose
+    for purpose, words in (
+        (Purpose.TEAMS, TEAM_SHEETS),
+        (Purpose.DECK, DECK_SHEETS),
+        (Purpose.EXERCISES, EXERCISE_SHEETS),
+    )
+    for form in keys_of(words)
 }
+_KIND_NAMES = {
+    form: kind
+    for kinds in KINDS.values()
+    for kind, words in kinds.items()
+    for form in keys_of(words)
+}
+# The sheets that we write to be read by people bear these names and begin with our own.
+_OUR_NAMES = re.compile(r"(start here|findings)( \d+)?", re.IGNORECASE)
+_OUR_FIRST_WORD = "Fairdeal"
 _PURPOSE_HEADINGS = (
     ({Role.SETTING, Role.VALUE}, Purpose.DECK),
     ({Role.TEAM, Role.COLOUR}, Purpose.TEAMS),
@@ -56,11 +65,28 @@ def sheets_of(tables: Sequence[Table]) -> tuple[Sheet, ...]:
     """Tell what each table is for.
 
     Where no sheet has headings or a name that make it content, those of an unknown name are: all
-    that hold pairs, or else all. A table that is alone is content whatever its name.
+    that hold pairs, or else all. A table that is alone is content whatever its name. The sheets
+    that we write ourselves, to explain or to tell what was found, do not count.
     """
-    if len(tables) == 1:
-        return (_alone(tables[0]),)
-    sheets = tuple(_sheet(table) for table in tables)
+    theirs = [table for table in tables if not _is_ours(table)]
+    ours = tuple(Sheet(table, Purpose.OURS) for table in tables if _is_ours(table))
+    if len(theirs) == 1:
+        return (*ours, _alone(theirs[0]))
+    return (*ours, *_weighed(tuple(_sheet(table) for table in theirs)))
+
+
+def _is_ours(table: Table) -> bool:
+    first = next((cell.text for row in table.rows for cell in row.cells.values()), "")
+    return is_ours(table.title, first)
+
+
+def is_ours(title: str, first: str) -> bool:
+    """Say whether we wrote a sheet of this title, whose first text is `first`, for people only."""
+    return bool(_OUR_NAMES.fullmatch(title.strip())) and first.startswith(_OUR_FIRST_WORD)
+
+
+def _weighed(sheets: tuple[Sheet, ...]) -> tuple[Sheet, ...]:
+    """Make sheets of an unknown name content where there is no other content."""
     if any(sheet.purpose is Purpose.CONTENT for sheet in sheets):
         return sheets
     unknown = [sheet for sheet in sheets if sheet.purpose is Purpose.UNKNOWN]
@@ -84,7 +110,7 @@ def _alone(table: Table) -> Sheet:
 def _sheet(table: Table) -> Sheet:
     headings = headings_of(table)
     kind = kind_named(table.title)
-    special = _PURPOSE_NAMES.get(_singular(table.title)) or _purpose_by_headings(table)
+    special = _named(_PURPOSE_NAMES, table.title) or _purpose_by_headings(table)
     if headings and headings.complete and special is not Purpose.EXERCISES:
         return Sheet(table, Purpose.CONTENT, headings, kind)
     if special:
@@ -94,7 +120,7 @@ def _sheet(table: Table) -> Sheet:
 
 def kind_named(title: str) -> Kind | None:
     """Return the kind that one of the words of a sheet's name tells, as in "Week 3 facts"."""
-    kinds = {_KIND_NAMES.get(_singular(word)) for word in title.split()} - {None}
+    kinds = {_named(_KIND_NAMES, word) for word in title.split()} - {None}
     return kinds.pop() if len(kinds) == 1 else None
 
 
@@ -105,5 +131,6 @@ def _purpose_by_headings(table: Table) -> Purpose | None:
     return next((purpose for needed, purpose in _PURPOSE_HEADINGS if needed <= roles), None)
 
 
-def _singular(name: str) -> str:
-    return key(name).removesuffix("s")
+def _named(names: Mapping[str, _T], name: str) -> _T | None:
+    bare = key(name)
+    return names.get(bare) or names.get(bare.removesuffix("s"))

@@ -1,15 +1,33 @@
 """A sheet as the teacher sees it: the cells that are not blank, each with its address."""
 
-import re
 import unicodedata
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import Enum, auto
 
 from cards.content import Cell
 from cards.place import Place
+from cards.style import Spans
 
-_ENDS = re.compile(r"^[\s\ufeff]+|[\s\ufeff]+$")
+# All white space is found below the letters of Hiragana; the last one here is a byte order mark.
+_BLANKS = "".join(filter(str.isspace, map(chr, range(0x3041)))) + "\ufeff"
+_LONG = 200
+# No language needs more on one letter (Unicode Standard Annex 15, Stream-Safe Text Format).
+_MOST_MARKS = 30
+_SEEN = str.maketrans(
+    {
+        "\t": " ",
+        "\v": "\n",
+        "\u2028": "\n",
+        "\u2029": "\n",
+        "\u2007": "\u00a0",
+        "\u2009": "\u00a0",
+        "\u202f": "\u00a0",
+        "\u2011": "-",
+    }
+    | dict.fromkeys("\u00ad\u200b\u200e\u200f\u2060\ufeff\u202a\u202b\u202c\u202d\u202e", "")
+    | dict.fromkeys("\u2066\u2067\u2068\u2069", "")
+)
 
 
 class Doubt(Enum):
@@ -32,6 +50,11 @@ class Row:
         cell = self.cells.get(column or 0)
         return cell.text if cell else ""
 
+    def spans(self, column: int) -> Spans:
+        """Return what is bold, raised or lowered in a column."""
+        cell = self.cells.get(column)
+        return cell.spans if cell else ()
+
 
 @dataclass(frozen=True, slots=True)
 class Table:
@@ -39,7 +62,8 @@ class Table:
 
     `name` is the sheet's name in places; `title` is the name that may say what the sheet is for
     (a file of its own has a file name, whose ending says nothing). `delimited` is true where
-    delimiters part the fields, so that one field too many means something.
+    delimiters part the fields, so that one field too many means something. `set_apart` is the
+    number of the row that looks like headings by its format (bold, frozen, or with a filter).
     """
 
     name: str
@@ -47,6 +71,8 @@ class Table:
     rows: tuple[Row, ...]
     doubts: Mapping[Place, Doubt] = field(default_factory=dict)
     delimited: bool = False
+    hidden_columns: frozenset[int] = frozenset()
+    set_apart: int | None = None
 
 
 def rows_of(cells: Iterable[Cell]) -> tuple[Row, ...]:
@@ -59,6 +85,25 @@ def rows_of(cells: Iterable[Cell]) -> tuple[Row, ...]:
 
 
 def clean(text: str) -> str:
-    """Return a cell's text composed (NFC), with plain line breaks, without blank ends."""
-    text = text.replace("\r\n", "\n").replace("\r", "\n")
-    return _ENDS.sub("", unicodedata.normalize("NFC", text))
+    """Return a cell's text as `composed` does, without blank ends."""
+    return composed(text).strip(_BLANKS)
+
+
+def composed(text: str) -> str:
+    """Return a text composed (NFC), with plain line breaks and nothing that cannot be seen.
+
+    Narrow non-breaking blanks become the common one. Joiners stay: some scripts need them.
+    """
+    text = text.replace("\r\n", "\n").replace("\r", "\n").translate(_SEEN)
+    if not text.isascii() and len(text) > _LONG:
+        text = "".join(_without_piles(text))
+    return unicodedata.normalize("NFC", text)
+
+
+def _without_piles(text: str) -> Iterator[str]:
+    """Leave out the marks that no letter bears: to sort them takes the square of their number."""
+    marks = 0
+    for character in text:
+        marks = marks + 1 if unicodedata.combining(character) else 0
+        if marks <= _MOST_MARKS:
+            yield character

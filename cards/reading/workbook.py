@@ -2,11 +2,12 @@
 
 import io
 import warnings
-import zipfile
 from typing import TYPE_CHECKING
 
 from cards.finding import Finding, UnreadableFileError
 from cards.reading.hidden import hidden_rows_note, hidden_sheet_note
+from cards.reading.packed.archive import damaged
+from cards.reading.packed.lean import lean_workbook
 from cards.reading.sheet import has_formulas, table_of
 from cards.reading.table import Table
 
@@ -26,10 +27,11 @@ def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Find
     file is locked with a password, is of another kind, or is damaged.
     """
     _refuse_others(data, name)
-    sheets = _opened(data, name, values=False).worksheets
+    lean = lean_workbook(data, name)
+    sheets = _opened(lean, name, values=False).worksheets
     stored = None
     if any(has_formulas(sheet) for sheet in sheets):
-        stored = {sheet.title: sheet for sheet in _opened(data, name, values=True).worksheets}
+        stored = {sheet.title: sheet for sheet in _opened(lean, name, values=True).worksheets}
     tables: list[Table] = []
     findings: list[Finding] = []
     for sheet in sheets:
@@ -65,20 +67,11 @@ def _opened(data: bytes, name: str, *, values: bool) -> "Workbook":
     """Open a workbook with its formulas, or with the values stored for them."""
     from openpyxl import load_workbook  # noqa: PLC0415 - takes long to load
 
-    if not zipfile.is_zipfile(io.BytesIO(data)):
-        raise UnreadableFileError(_damaged(name))
     try:
         with warnings.catch_warnings():
             # They tell of drawings and styles that are left out, which no card needs.
             warnings.simplefilter("ignore")
-            return load_workbook(io.BytesIO(data), data_only=values)
+            return load_workbook(io.BytesIO(data), data_only=values, rich_text=True)
     # A damaged file can fail anywhere in the library, in whatever way.
     except Exception as error:
-        raise UnreadableFileError(_damaged(name)) from error
-
-
-def _damaged(name: str) -> str:
-    return (
-        f"{name} is damaged or not a workbook. "
-        "Open it in your spreadsheet program and save it as .xlsx again."
-    )
+        raise UnreadableFileError(damaged(name)) from error

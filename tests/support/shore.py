@@ -24,6 +24,7 @@ def fairdeal(*words: object, cwd: Path | None = None, **environment: str):
         [sys.executable, "-m", "decks", *map(str, words)],
         capture_output=True,
         encoding="utf-8",
+        errors="replace",
         check=False,
         cwd=cwd,
         env={"PATH": "", "PYTHONUTF8": "1", **environment},

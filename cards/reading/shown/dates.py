@@ -5,16 +5,12 @@ from dataclasses import dataclass
 from datetime import datetime
 from decimal import ROUND_HALF_UP, Decimal
 
+from cards.reading.shown.calendar_names import Names, names_in
 from cards.reading.shown.format import Section
 from cards.reading.shown.numbers import general_shown
 from cards.reading.shown.serial import moment
 from cards.reading.shown.tokens import Mark, Token
 
-_MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September",
-    "October", "November", "December",
-)  # fmt: skip
-_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 _SECONDS_PER_DAY = 86_400
 _LAST_DAY = 2_958_465
 _NOON = 12
@@ -29,6 +25,7 @@ class _Time:
     at: datetime
     half_day: bool
     places: int
+    names: Names
 
 
 def date_shown(serial: Decimal, section: Section) -> str:
@@ -40,8 +37,9 @@ def date_shown(serial: Decimal, section: Section) -> str:
     if places:
         seconds = seconds.quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP)
     at = moment(seconds / _SECONDS_PER_DAY)
-    time = _Time(seconds, at, section.has(Mark.HALF_DAY), places)
     tokens = section.tokens
+    names = names_in(next((token.language for token in tokens if token.language), ""))
+    time = _Time(seconds, at, section.has(Mark.HALF_DAY), places, names)
     return "".join(_piece(time, tokens, i) for i in range(len(tokens)))
 
 
@@ -77,15 +75,16 @@ def _year(time: _Time, length: int) -> str:
 
 
 def _month(time: _Time, length: int) -> str:
-    name = _MONTHS[time.at.month - 1]
-    names = {3: name[:3], 4: name, 5: name[0]}
+    month = time.at.month - 1
+    name = time.names.months[month]
+    names = {3: time.names.short_months[month], 4: name, 5: name[0].upper()}
     return names.get(length, f"{time.at.month:0{min(length, 2)}d}")
 
 
 def _day(time: _Time, length: int) -> str:
-    name = _DAYS[time.at.weekday()]
-    names = {3: name[:3]}
-    return names.get(length, name) if length > len("dd") else f"{time.at.day:0{length}d}"
+    weekday = time.at.weekday()
+    names = {1: f"{time.at.day}", 2: f"{time.at.day:02d}", 3: time.names.short_days[weekday]}
+    return names.get(length, time.names.days[weekday])
 
 
 def _hour(time: _Time, length: int) -> str:

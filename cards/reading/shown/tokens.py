@@ -27,10 +27,11 @@ class Mark(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Token:
-    """A piece of a format code: what it stands for and how it is written."""
+    """A piece of a format code: what it stands for, how it is written, and a language it sets."""
 
     mark: Mark
     text: str
+    language: str = ""
 
 
 # The order matters: the first that fits is taken.
@@ -42,7 +43,7 @@ _PIECES = (
     (Mark.LITERAL, r"\*(?P<filled>.)"),
     (Mark.ELAPSED, r"\[(?P<elapsed>h+|m+|s+)\]"),
     (Mark.CONDITION, r"\[(?P<condition>(?:<=|>=|<>|<|>|=)-?\d+(?:\.\d+)?)\]"),
-    (Mark.LITERAL, r"\[\$(?P<currency>[^\]-]*)[^\]]*\]"),
+    (Mark.LITERAL, r"\[\$(?P<currency>[^\]-]*)(?:-(?P<language>[0-9A-F]{1,8}))?[^\]]*\]"),
     (Mark.LITERAL, r"\[(?P<colour>[^\]]*)\]"),
     (Mark.HALF_DAY, r"AM/PM|A/P"),
     (Mark.EXPONENT, r"E[+-]"),
@@ -71,7 +72,7 @@ def tokens_of(number_format: str) -> tuple[Token, ...]:
 
 def _token(match: re.Match[str]) -> Token:
     mark = next(mark for i, (mark, _) in enumerate(_PIECES) if match[f"p{i}"] is not None)
-    return Token(mark, _inside(match))
+    return Token(mark, _inside(match), match["language"] or "")
 
 
 def _inside(match: re.Match[str]) -> str:

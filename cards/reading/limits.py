@@ -1,0 +1,37 @@
+"""How much is read: far more than a class needs, far less than a computer would choke on."""
+
+from cards.finding import UnreadableFileError
+
+MIB = 1 << 20
+MOST_FILE_BYTES = 200 * MIB
+MOST_TEXT_BYTES = 30 * MIB
+# Of a packed file, what the parts with content unpack to, formats of blank cells included.
+MOST_UNPACKED_BYTES = 300 * MIB
+# The same without the blank cells.
+MOST_KEPT_BYTES = 48 * MIB
+MOST_ROWS = 20_000
+MOST_CELLS = 300_000
+
+
+def too_many_rows(name: str) -> UnreadableFileError:
+    """Say that a file has too many rows."""
+    return UnreadableFileError(
+        f"{name} has more than {MOST_ROWS:,} rows with content. "
+        "Part it into several files, and name one of them."
+    )
+
+
+def too_many_cells(name: str) -> UnreadableFileError:
+    """Say that a file has too many cells."""
+    return UnreadableFileError(
+        f"{name} has more than {MOST_CELLS:,} cells with content. "
+        "Delete the columns that make no cards, or part it into several files."
+    )
+
+
+def too_large(name: str) -> UnreadableFileError:
+    """Say that a file is too large, packed or unpacked."""
+    return UnreadableFileError(
+        f"{name} is far larger than its content can need. "
+        "Copy the rows that make cards into a new workbook, and use that."
+    )

@@ -1,0 +1,1 @@
+"""Packed files: what is in a zip archive, read with care."""

@@ -1,0 +1,78 @@
+"""A workbook without what no card needs: pictures, charts, notes, and the formats of blank cells.
+
+What is left is checked, so that it is safe and quick to read.
+"""
+
+import io
+import re
+import zipfile
+
+from cards.finding import UnreadableFileError
+from cards.reading.limits import MIB, too_large
+from cards.reading.packed.archive import Archive, damaged, opened_archive
+from cards.reading.packed.doubled import refuse_doubled_sheets
+from cards.reading.packed.lean_sheet import (
+    MOST_RUNS,
+    is_far_reaching,
+    is_sheet,
+    lean_sheet,
+    runs_in,
+)
+
+_XML = (".xml", ".rels")
+# The folders of parts that no card needs, and sheets' own ties to them.
+_NOT_NEEDED = re.compile(
+    r"(^|/)(worksheets/_rels|drawings|charts|chartsheets|dialogsheets|macrosheets|media|comments\d*"
+    r"|threadedComments|persons|externalLinks|pivotTables|pivotCache|tables|queryTables|slicers"
+    r"|slicerCaches|timelines|timelineCaches|embeddings|activeX|ctrlProps|printerSettings|theme"
+    r"|docProps|customXml|model|calcChain\.xml|connections\.xml|metadata\.xml|richData)(/|$|\.xml$)",
+    re.IGNORECASE,
+)
+_SHEET = re.compile(r"(^|/)worksheets/[^/]+\.xml$", re.IGNORECASE)
+_STRINGS = re.compile(r"(^|/)sharedStrings\d*\.xml$", re.IGNORECASE)
+_MOST_STRINGS = 150_000
+_MOST_OTHERS = 4 * MIB
+# What a workbook's own part says of other workbooks, of names, and of tables of other programs.
+_ASIDE = (b"definedNames", b"externalReferences", b"pivotCaches", b"extLst", b"customWorkbookViews")
+_WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
+
+
+def lean_workbook(data: bytes, name: str) -> bytes:
+    """Return a workbook with the parts that make cards; `name` is the file's name.
+
+    Raises `UnreadableFileError` if it is no archive, or holds what is too large or unsafe to read.
+    """
+    archive = opened_archive(data, name)
+    written = io.BytesIO()
+    with zipfile.ZipFile(written, "w") as lean:
+        for part in dict.fromkeys(archive.parts):
+            if part.lower().endswith(_XML) and not _NOT_NEEDED.search(part):
+                lean.writestr(part, _lean_part(archive, part))
+    return written.getvalue()
+
+
+def _lean_part(archive: Archive, part: str) -> bytes:
+    if _SHEET.search(part) or is_sheet(next(archive.chunks(part), b"")):
+        return lean_sheet(archive, part)
+    if _STRINGS.search(part):
+        strings = archive.xml(part)
+        texts = strings.count(b"<si>") + strings.count(b"<si ")
+        if texts > _MOST_STRINGS or runs_in(strings) > MOST_RUNS:
+            raise too_large(archive.name)
+        return strings
+    other = archive.xml(part, _MOST_OTHERS)
+    if is_far_reaching(other):
+        raise UnreadableFileError(damaged(archive.name))
+    refuse_doubled_sheets(other, part, archive.name)
+    if _WORKBOOK.search(part):
+        for tag in _ASIDE:
+            other = _without(other, tag)
+    return other
+
+
+def _without(xml: bytes, tag: bytes) -> bytes:
+    start, closing = b"<" + tag, b"</" + tag + b">"
+    before, found, rest = xml.partition(start)
+    if not found or closing not in rest:
+        return xml
+    return before + rest.partition(closing)[2]
