@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
+from cards.checking.words import as_meant, same_but_for_case
 from cards.content import Content
 from cards.item import Item, folded
 from cards.reading.quoting import quoted
@@ -46,14 +47,15 @@ def _with_those_before(content: Content) -> Iterator[tuple[Item, tuple[Item, ...
     for item in content.items:
         if not (item.prompt and item.answer):
             continue
-        before = seen.setdefault(folded(item.prompt), [])
+        folds = seen.setdefault(folded(item.prompt), [])
+        before = [other for other in folds if same_but_for_case(item.prompt, other.prompt)]
         if before:
             yield item, tuple(before)
-        before.append(item)
+        folds.append(item)
 
 
 def _same_answer(item: Item, other: Item) -> bool:
-    return folded(item.answer) == folded(other.answer)
+    return as_meant(item.answer) == as_meant(other.answer)
 
 
 def _both_right(item: Item, other: Item) -> bool:
@@ -62,4 +64,4 @@ def _both_right(item: Item, other: Item) -> bool:
 
 
 def _accepts(item: Item, answer: str) -> bool:
-    return folded(answer) in {folded(right) for right in item.also_right}
+    return as_meant(answer) in {as_meant(right) for right in item.also_right}

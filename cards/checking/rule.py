@@ -20,10 +20,14 @@ class Remark:
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """A rule: a function that looks at all of the content and the names of the teams."""
+    """A rule: a function that looks at all of the content and the names of the teams.
+
+    `source` is the publication that advises it, or says that it is common practice.
+    """
 
     code: str
     severity: Severity
+    source: str
     remarks: Callable[[Content, Sequence[str]], Iterable[Remark]]
 
     def findings(self, content: Content, team_names: Sequence[str]) -> Iterator[Finding]:

@@ -1,15 +1,61 @@
 """All rules of checking, in one table."""
 
 from cards.checking.blanks import no_answer, no_prompt
+from cards.checking.blanks_in_prompts import article_before_blank, number_before_blank
+from cards.checking.choices import (
+    longest_is_answer,
+    overlapping_ranges,
+    repeated_choice,
+    wrong_choice_is_right,
+)
+from cards.checking.clues import answer_in_own_prompt
+from cards.checking.decoding import wrongly_decoded
+from cards.checking.elsewhere import answer_in_other_prompt
+from cards.checking.evenness import lonely_topic, same_level, uneven_length
+from cards.checking.grades import hard_to_read
+from cards.checking.mixed import capital_among_small, number_among_words, plural_among_singular
+from cards.checking.nearly import nearly_same_prompt
 from cards.checking.repeats import same_item, same_prompt_other_answer
+from cards.checking.rivals import right_for_another, same_answer
 from cards.checking.rule import Rule
+from cards.checking.stems_of_questions import absolute_word, all_of_the_above, unstressed_negative
+from cards.checking.sums import wrong_sum
 from cards.checking.teams import unknown_team
 from cards.finding import Severity
 
+_PRACTICE = "common practice"
+_GUIDELINES = "Haladyna, Downing & Rodriguez 2002"
+_HANDBOOK = "DOE-HDBK-1204-97 §8"
+_BOTH = f"{_GUIDELINES}; {_HANDBOOK}"
+_GRADE = "Flesch 1948; Kincaid et al. 1975"
+
 RULES = (
-    Rule("no-prompt", Severity.ERROR, no_prompt),
-    Rule("no-answer", Severity.ERROR, no_answer),
-    Rule("same-item", Severity.ERROR, same_item),
-    Rule("same-prompt-other-answer", Severity.ERROR, same_prompt_other_answer),
-    Rule("unknown-team", Severity.ERROR, unknown_team),
+    Rule("no-prompt", Severity.ERROR, _PRACTICE, no_prompt),
+    Rule("no-answer", Severity.ERROR, _PRACTICE, no_answer),
+    Rule("same-prompt-other-answer", Severity.ERROR, _PRACTICE, same_prompt_other_answer),
+    Rule("unknown-team", Severity.ERROR, _PRACTICE, unknown_team),
+    Rule("wrong-sum", Severity.ERROR, _PRACTICE, wrong_sum),
+    Rule("same-item", Severity.WARNING, _PRACTICE, same_item),
+    Rule("nearly-same-prompt", Severity.WARNING, _PRACTICE, nearly_same_prompt),
+    Rule("same-answer", Severity.WARNING, _BOTH, same_answer),
+    Rule("right-for-another", Severity.WARNING, _BOTH, right_for_another),
+    Rule("answer-in-own-prompt", Severity.WARNING, _BOTH, answer_in_own_prompt),
+    Rule("answer-in-other-prompt", Severity.WARNING, _BOTH, answer_in_other_prompt),
+    Rule("article-before-blank", Severity.WARNING, _BOTH, article_before_blank),
+    Rule("number-before-blank", Severity.WARNING, _BOTH, number_before_blank),
+    Rule("wrongly-decoded", Severity.WARNING, _PRACTICE, wrongly_decoded),
+    Rule("wrong-choice-is-right", Severity.WARNING, _GUIDELINES, wrong_choice_is_right),
+    Rule("repeated-choice", Severity.WARNING, _GUIDELINES, repeated_choice),
+    Rule("overlapping-ranges", Severity.WARNING, _BOTH, overlapping_ranges),
+    Rule("longest-is-answer", Severity.WARNING, _BOTH, longest_is_answer),
+    Rule("all-of-the-above", Severity.WARNING, _BOTH, all_of_the_above),
+    Rule("unstressed-negative", Severity.WARNING, _BOTH, unstressed_negative),
+    Rule("absolute-word", Severity.WARNING, _BOTH, absolute_word),
+    Rule("number-among-words", Severity.WARNING, _HANDBOOK, number_among_words),
+    Rule("plural-among-singular", Severity.WARNING, _HANDBOOK, plural_among_singular),
+    Rule("capital-among-small", Severity.WARNING, _HANDBOOK, capital_among_small),
+    Rule("hard-to-read", Severity.NOTE, _GRADE, hard_to_read),
+    Rule("uneven-length", Severity.NOTE, _GUIDELINES, uneven_length),
+    Rule("same-level", Severity.NOTE, _PRACTICE, same_level),
+    Rule("lonely-topic", Severity.NOTE, _PRACTICE, lonely_topic),
 )

@@ -1,0 +1,105 @@
+"""Wrong choices that are not simply wrong."""
+
+import re
+from collections.abc import Iterator, Sequence
+
+from cards.checking.ranges import first_overlap
+from cards.checking.rule import Remark
+from cards.checking.where import wrong_place
+from cards.checking.words import LONGEST_SYMBOL, words
+from cards.content import Content
+from cards.item import Item
+from cards.reading.quoting import quoted
+
+_ARTICLES = frozenset(("a", "an", "the"))
+_JOINED = re.compile(r"\b(?:and|as well as|together with|or|y|et|und|e)\b|[,&+]")
+_TIMES_LONGER = 1.8
+_LETTERS_LONGER = 12
+_LEAST_CHOICES = 2
+
+
+def wrong_choice_is_right(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find wrong choices that are the answer, are also right, or have the answer in them."""
+    for item in content.items:
+        for number, choice in enumerate(item.wrong):
+            right = _right_in(choice, item)
+            if right:
+                verb = "is" if _plain(choice) == _plain(right) else "has"
+                yield Remark(
+                    wrong_place(item, number),
+                    choice,
+                    f"The wrong choice {quoted(choice)} {verb} the right answer "
+                    f"{quoted(right)}{' in it' if verb == 'has' else ''}.",
+                    "Write a choice that is wrong.",
+                )
+
+
+def repeated_choice(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find wrong choices that stand twice."""
+    for item in content.items:
+        seen: set[tuple[str, ...]] = set()
+        for number, choice in enumerate(item.wrong):
+            plain = _plain(choice)
+            if plain in seen:
+                wrong = f"The wrong choice {quoted(choice)} stands twice in this row."
+                yield Remark(wrong_place(item, number), choice, wrong, "Write another choice.")
+            seen.add(plain)
+
+
+def overlapping_ranges(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find choices that are ranges and share a number, so that two may be right."""
+    for item in content.items:
+        found = first_overlap((item.answer, *item.wrong)) if item.wrong else None
+        if found:
+            first, second = found
+            number = max(item.wrong.index(text) for text in found if text in item.wrong)
+            yield Remark(
+                wrong_place(item, number),
+                second,
+                f"{quoted(first)} and {quoted(second)} share a number.",
+                "Let each range begin after the end of the one before, as 10–19 and 20–29.",
+            )
+
+
+def longest_is_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find answers that are much the longest choice."""
+    for item in content.items:
+        if len(item.wrong) < _LEAST_CHOICES:
+            continue
+        length, next_longest = len(item.answer), max(map(len, item.wrong))
+        if length >= next_longest * _TIMES_LONGER and length >= next_longest + _LETTERS_LONGER:
+            yield Remark(
+                item.answer_place,
+                item.answer,
+                f"The answer is much longer ({length} characters) than every wrong choice "
+                f"(at most {next_longest}), and who guesses takes the longest.",
+                "Shorten the answer, or say as much in the wrong choices.",
+            )
+
+
+def _right_in(choice: str, item: Item) -> str | None:
+    said = _plain(choice)
+    for right in (item.answer, *item.also_right):
+        wanted = _plain(right)
+        if wanted and (said == wanted or (_telling(choice, right) and _within(wanted, said))):
+            return right
+    return None
+
+
+def _telling(choice: str, right: str) -> bool:
+    """Say whether a choice with the answer in it is the answer and more: a sea lion is no sea."""
+    return len(_plain(right)) > 1 or bool(_JOINED.search(choice.casefold()))
+
+
+def _within(part: tuple[str, ...], whole: tuple[str, ...]) -> bool:
+    return any(whole[at : at + len(part)] == part for at in range(len(whole)))
+
+
+def _plain(text: str) -> tuple[str, ...]:
+    """Return the words of a text without articles; a text of signs only is taken as it is."""
+    if len(text.strip()) <= LONGEST_SYMBOL:
+        return (text.strip(),)
+    found = tuple(word for word in words(text) if word not in _ARTICLES)
+    return (
+        found if found and not any(c in text for c in "+−-<>=×÷*/^.,%°√²³") else (text.casefold(),)
+    )

@@ -1,0 +1,53 @@
+"""Prompts that hold their own answer."""
+
+import re
+from collections.abc import Iterator, Sequence
+
+from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
+from cards.checking.rule import Remark
+from cards.checking.stems import same_stem
+from cards.checking.words import content_words, is_value, words
+from cards.content import Content
+from cards.item import Item
+from cards.reading.quoting import quoted
+
+_LEAST_LETTERS = 4
+# a question that offers its choices has to name the right one
+_OFFERS = re.compile(r"\b(?:or|o|ou|oder|which of|true|false)\b|:", re.IGNORECASE)
+
+
+def answer_in_own_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find items whose prompt has every telling word of the answer, or a form of it."""
+    for item in content.items:
+        given = _given_away(item)
+        if given:
+            prompt, answer = PROMPT_NAMES[item.kind], ANSWER_NAMES[item.kind]
+            yield Remark(
+                item.prompt_place,
+                item.prompt,
+                f"This {prompt} has {quoted(given)} in it, and the {answer} is "
+                f"{quoted(item.answer)}: it gives itself away.",
+                f"Say it in other words, without the {answer}.",
+            )
+
+
+def _given_away(item: Item) -> str | None:
+    """Return the word of the prompt that gives the answer away, or None."""
+    telling = [word for word in content_words(item.answer) if len(word) >= _LEAST_LETTERS]
+    if not telling or is_value(item.answer) or _OFFERS.search(item.prompt):
+        return None
+    said = [_said_in(word, words(item.prompt)) for word in telling]
+    if len(telling) < len(content_words(item.answer)) or not all(said):
+        return None
+    return None if _is_counterpart(item, telling) else " ".join(word for word in said if word)
+
+
+def _is_counterpart(item: Item, telling: Sequence[str]) -> bool:
+    """Say whether the prompt says no more than the answer does, as in a list of translations."""
+    if words(item.prompt) == words(item.answer):
+        return False
+    return all(_said_in(word, telling) for word in content_words(item.prompt))
+
+
+def _said_in(word: str, prompt: Sequence[str]) -> str | None:
+    return next((other for other in prompt if same_stem(word, other)), None)

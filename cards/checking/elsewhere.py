@@ -1,0 +1,124 @@
+"""Answers that stand in the prompt of another item."""
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+
+from cards.checking.names import PROMPT_NAMES
+from cards.checking.rule import Remark
+from cards.checking.words import content_words, is_value, word_set, words
+from cards.content import Content
+from cards.item import Item, Kind
+from cards.reading.quoting import quoted
+
+Pair = tuple[Item, Item]
+_LEAST_LETTERS = 5
+_MOST_PROMPTS = 3
+_ARTICLES = frozenset(("a", "an", "the"))
+# answers that prompts cannot do without, and that tell nobody anything
+_COMMON = word_set(
+    "above action after again air always animal animals answer area before below between "
+    "black blood bodies body books bottom brown cells centre change child children circle "
+    "city clean clock clouds colour colours country degrees different earth eight energy "
+    "english equal family father field first fire fish flower flowers food force fourth "
+    "fresh front girls glass grams grass great green ground group hands heart heavy hours "
+    "house human island large larger layer leaves length letter letters level light liquid litre "
+    "little local males matter meaning means metal metre metres middle minute minutes "
+    "months mother mountain mouth music nature never night north number numbers ocean often "
+    "orange order paper parts people person place plant plants point points power purple "
+    "question questions right river round science sentence seven shape short sides small "
+    "smaller solid sound south space speed square stars state stone story street strong "
+    "summer surface table teacher teeth there thing things three today together tree trees "
+    "under upper using value verb water waves weather weight white whole winter woman women "
+    "words world write wrong years yellow young"
+)
+
+
+def answer_in_other_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find prompts that hold the answer of another item, word for word.
+
+    An answer in many prompts is told of once.
+    """
+    for source, hosts in _told(content):
+        shown = hosts if len(hosts) <= _MOST_PROMPTS else hosts[:1]
+        more = "" if len(shown) == len(hosts) else f" So have {len(hosts) - 1} other prompts."
+        for host in shown:
+            yield Remark(
+                host.prompt_place,
+                host.prompt,
+                f"This {PROMPT_NAMES[host.kind]} has {quoted(source.answer)} in it, "
+                f"the answer in {source.answer_place}.{more}",
+                "Say it in other words, if whoever holds the one card should not read the other.",
+            )
+
+
+def _told(content: Content) -> Iterator[tuple[Item, list[Item]]]:
+    """Yield each item whose answer is told elsewhere, with the items that tell it."""
+    hosts: dict[tuple[str, ...], list[Pair]] = defaultdict(list)
+    for source, host in _unpatterned(content):
+        hosts[_telling(source)].append((source, host))
+    for pairs in hosts.values():
+        told = {id(host): host for _, host in pairs}
+        yield pairs[0][0], list(told.values())
+
+
+def _unpatterned(content: Content) -> Iterator[Pair]:
+    """Yield sources with their hosts, but for prompts that ask one thing of one after the other.
+
+    Whoever asks for the atomic number of each element has to name them all.
+    """
+    patterns: dict[str, list[Pair]] = defaultdict(list)
+    for source, host in _pairs(content):
+        name = " ".join(_telling(source))
+        patterns[" ".join(words(host.prompt)).replace(name, "\0")].append((source, host))
+    for pairs in patterns.values():
+        if len(pairs) <= _MOST_PROMPTS:
+            yield from pairs
+
+
+def _pairs(content: Content) -> Iterator[Pair]:
+    """Yield each item whose answer stands in another's prompt, with that other."""
+    sources: dict[tuple[str, ...], list[Item]] = defaultdict(list)
+    for item in content.items:
+        if answer := _telling(item):
+            sources[answer].append(item)
+    lengths: dict[str, set[int]] = defaultdict(set)
+    for answer in sources:
+        lengths[answer[0]].add(len(answer))
+    for host in content.items:
+        for answer in _runs(words(host.prompt), lengths):
+            for source in sources.get(answer, ()):
+                if not _belongs(host, source, answer):
+                    yield source, host
+
+
+def _runs(said: tuple[str, ...], lengths: dict[str, set[int]]) -> list[tuple[str, ...]]:
+    """Return the runs of words that begin like an answer and are as long, each once."""
+    runs = (
+        said[at : at + length]
+        for at, word in enumerate(said)
+        for length in sorted(lengths.get(word, ()))
+    )
+    return list(dict.fromkeys(runs))
+
+
+def _belongs(host: Item, source: Item, answer: tuple[str, ...]) -> bool:
+    """Say whether the host may have the answer: it is the same item, its reverse, or its like."""
+    if host is source or words(host.answer) == words(source.answer) or words(host.prompt) == answer:
+        return True
+    reverse = words(host.answer)
+    return bool(reverse) and _within(reverse, words(source.prompt))
+
+
+def _within(part: tuple[str, ...], whole: tuple[str, ...]) -> bool:
+    return any(whole[at : at + len(part)] == part for at in range(len(whole)))
+
+
+def _telling(item: Item) -> tuple[str, ...]:
+    """Return the words of an answer that would tell it, or nothing: `the moon` is too common."""
+    found = words(item.answer)
+    found = found[1:] if found[:1] and found[0] in _ARTICLES else found
+    if item.kind is Kind.DETAIL or is_value(item.answer):
+        return ()
+    if len(found) == 1:
+        return found if len(found[0]) >= _LEAST_LETTERS and found[0] not in _COMMON else ()
+    return found if len(content_words(item.answer)) > 1 else ()

@@ -1,0 +1,93 @@
+"""Answers that fit the clues of two items."""
+
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+
+from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
+from cards.checking.nearly import near_pairs
+from cards.checking.rule import Remark
+from cards.checking.words import as_meant, is_value
+from cards.content import Content
+from cards.item import Item, Kind, folded
+from cards.reading.quoting import quoted
+
+_SORTS = 3
+_MEND = "Word the one more narrowly, or choose another answer, so that each blank has one word."
+
+
+def same_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find answers that stand before, under another prompt.
+
+    Numbers, yes and no repeat themselves, and so do the answers of a sheet that sorts things.
+    """
+    near = {id(item) for _, item in near_pairs(content.items)}
+    first: dict[str, Item] = {}
+    for item in _unsorted(content):
+        before = first.setdefault(as_meant(item.answer), item)
+        if before is item or id(item) in near or folded(before.prompt) == folded(item.prompt):
+            continue
+        yield Remark(
+            item.answer_place,
+            item.answer,
+            f"{quoted(item.answer)} is the {ANSWER_NAMES[before.kind]} in {before.answer_place} "
+            "too: in a word bank it fits both.",
+            _MEND,
+        )
+
+
+def right_for_another(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find answers that Also right of another item accepts, once for each pair of items."""
+    by_answer: dict[str, list[Item]] = defaultdict(list)
+    for item in _in_banks(content):
+        by_answer[as_meant(item.answer)].append(item)
+    order = {id(item): number for number, item in enumerate(content.items)}
+    for item, rival in _accepting(content, by_answer):
+        later = max(item, rival, key=lambda one: order[id(one)])
+        yield Remark(
+            later.answer_place,
+            later.answer,
+            f"{quoted(rival.answer)}, the {ANSWER_NAMES[rival.kind]} in {rival.answer_place}, is "
+            f"also right for the {PROMPT_NAMES[item.kind]} in {item.prompt_place}: "
+            "in a word bank it fits both.",
+            _MEND,
+        )
+
+
+def _accepting(
+    content: Content, by_answer: Mapping[str, list[Item]]
+) -> Iterator[tuple[Item, Item]]:
+    """Yield each item with another whose answer it accepts; a pair comes once."""
+    told: set[frozenset[int]] = set()
+    for item in _in_banks(content):
+        for right in item.also_right:
+            for rival in by_answer.get(as_meant(right), ()):
+                pair = frozenset((id(item), id(rival)))
+                if _differ(item, rival) and pair not in told:
+                    told.add(pair)
+                    yield item, rival
+
+
+def _differ(item: Item, other: Item) -> bool:
+    same_answer = as_meant(item.answer) == as_meant(other.answer)
+    return not same_answer and folded(item.prompt) != folded(other.prompt)
+
+
+def _in_banks(content: Content) -> Iterator[Item]:
+    """Yield the items whose answers a word bank offers as words: no details, no numbers."""
+    return (
+        item
+        for item in content.items
+        if item.prompt and item.kind is not Kind.DETAIL and not is_value(item.answer)
+    )
+
+
+def _unsorted(content: Content) -> Iterator[Item]:
+    """Yield the items of word banks but for those of sheets in which most answers come again."""
+    sheets: dict[str, list[Item]] = defaultdict(list)
+    for item in _in_banks(content):
+        sheets[item.answer_place.sheet].append(item)
+    for items in sheets.values():
+        counts = Counter(as_meant(item.answer) for item in items)
+        repeated = sum(count for count in counts.values() if count > 1)
+        if max(counts.values()) < _SORTS or 2 * repeated <= len(items):
+            yield from items

@@ -1,0 +1,51 @@
+"""Whether two words are one, with a slip of the typing."""
+
+from cards.checking.syllables import is_listed
+
+_LEAST_LETTERS = 5
+_LONG = 9
+
+
+def is_slip(word: str, other: str, *, same_sense: bool) -> bool:
+    """Say whether one of two different words is a mistyping of the other.
+
+    Two words that English has are two words, as desert and dessert. Where the rest does not say
+    the same (`same_sense`), only letters that have changed places or are doubled are a slip: the
+    nitrite and the nitrate are two things, whatever the list knows of them.
+    """
+    if min(len(word), len(other)) < _LEAST_LETTERS or not (word + other).isalpha():
+        return False
+    if not same_sense and not _swapped_or_doubled(word, other):
+        return False
+    allowed = 2 if max(len(word), len(other)) >= _LONG else 1
+    if distance(word, other) > allowed:
+        return False
+    known = is_listed(word) + is_listed(other)
+    return known == 1 or (known == 0 and same_sense)
+
+
+def distance(word: str, other: str) -> int:
+    """Return how many letters to add, leave out, change or swap with the next make one the other.
+
+    The optimal string alignment distance.
+    """
+    before: list[int] = []
+    row = list(range(len(other) + 1))
+    for i, letter in enumerate(word, 1):
+        before, above, row = row, before, [i]
+        for j, counterpart in enumerate(other, 1):
+            cost = min(before[j] + 1, row[-1] + 1, before[j - 1] + (letter != counterpart))
+            if i > 1 and j > 1 and word[i - 2] == counterpart and letter == other[j - 2]:
+                cost = min(cost, above[j - 2] + 1)
+            row.append(cost)
+    return row[-1]
+
+
+def _swapped_or_doubled(word: str, other: str) -> bool:
+    if len(word) == len(other):
+        return sorted(word) == sorted(other) and distance(word, other) == 1
+    return _undoubled(word) == _undoubled(other)
+
+
+def _undoubled(word: str) -> str:
+    return "".join(letter for i, letter in enumerate(word) if word[i - 1 : i] != letter)

@@ -1,0 +1,86 @@
+"""The words of a text, as the rules compare them."""
+
+import re
+import unicodedata
+from functools import lru_cache
+
+from cards.item import folded
+
+_MARKS = "".join(c for c in map(chr, range(0x300, 0x1E00)) if unicodedata.category(c)[0] == "M")
+_LETTER = rf"[^\W_]|[{_MARKS}]"
+_WORD = re.compile(rf"(?:{_LETTER})+(?:['’](?:{_LETTER})+)*")
+
+
+def word_set(text: str) -> frozenset[str]:
+    """Return the words of a list that is written as one text."""
+    return frozenset(text.split())
+
+
+LONGEST_SYMBOL = 3
+_FUNCTION = word_set(
+    "a an and are as at be been but by can did do does for from had has have he her his how "
+    "if in into is it its kind many most much name not of off on one or other our out over "
+    "she so some such term than that the their them then there these they thing this those "
+    "to type up used very was we were what when where which while who whom whose why will "
+    "with word would you your el la los las un una de del en y o que le les des du et ou "
+    "der die das ein eine und oder"
+)
+# words that only English has, so that a rule of English keeps away from other languages
+_ENGLISH = word_set(
+    "the of is are and with called that which what has was were for from this these by it"
+)
+_NUMBER_WORDS = word_set(
+    "zero none one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
+    "fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty "
+    "ninety hundred thousand million half once twice first second third"
+)
+_VERDICTS = word_set("yes no true false sí verdadero falso oui non vrai faux ja nein")
+_VALUE = re.compile(r"[\W_]*\d")
+
+
+def as_meant(text: str) -> str:
+    """Return the text as it is compared, but a symbol or a unit as it is written: Co is not CO."""
+    return folded(text) if len(text.strip()) > LONGEST_SYMBOL else text.strip()
+
+
+def same_but_for_case(text: str, other: str) -> bool:
+    """Say whether two texts are equal, and part in capitals only where these mean nothing.
+
+    They mean nothing in words of four letters and more, in function words, and as the first letter
+    of a text of several words.
+    """
+    if text == other or folded(text) != folded(other):
+        return text == other
+    pairs = enumerate(zip(text.split(), other.split(), strict=True))
+    return not any(
+        word != twin and _is_symbol(word) and not (i == 0 and word[1:] == twin[1:] and " " in text)
+        for i, (word, twin) in pairs
+    )
+
+
+def _is_symbol(word: str) -> bool:
+    return len(word.strip("?!.,;:…()'\"")) <= LONGEST_SYMBOL and folded(word) not in _FUNCTION
+
+
+@lru_cache(maxsize=16384)
+def words(text: str) -> tuple[str, ...]:
+    """Return the words of a text, caseless and bare: `it's sea-lavender` has three."""
+    return tuple(_WORD.findall(folded(text).replace("’", "'")))
+
+
+def content_words(text: str) -> tuple[str, ...]:
+    """Return the words that carry the sense of a text."""
+    return tuple(word for word in words(text) if word not in _FUNCTION)
+
+
+def is_english(text: str) -> bool:
+    """Say whether a text has one of the words that only English has."""
+    return not _ENGLISH.isdisjoint(words(text))
+
+
+def is_value(text: str) -> bool:
+    """Say whether a text is a number, begins with one, or says no more than yes or no."""
+    found = words(text)
+    if _VALUE.match(text) or not found:
+        return True
+    return found[0] in _NUMBER_WORDS or (len(found) == 1 and found[0] in _VERDICTS)

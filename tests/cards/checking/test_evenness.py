@@ -1,0 +1,85 @@
+"""Levels, topics, lengths and reading grades of whole sheets."""
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from cards.checking import check
+
+NAMES = (
+    *("limpet", "whelk", "cockle", "mussel", "barnacle", "winkle", "razor shell"),
+    *("prawn", "goby", "blenny", "dulse", "laver"),
+)
+HEADINGS = ["Prompt", "Answer", "Topic", "Level"]
+
+
+def rows(topics=("Shells",), levels=("easy", "hard")):
+    return [
+        [f"Drawing {i} on the wall chart", name, topics[i % len(topics)], levels[i % len(levels)]]
+        for i, name in enumerate(NAMES)
+    ]
+
+
+def found(content):
+    return [(f.code, str(f.severity), str(f.place)) for f in check(content, ())]
+
+
+@pytest.mark.parametrize("level", ["easy", "medium", "hard"])
+def test_one_level_in_every_row_is_noted(read_sheets, level) -> None:
+    content = read_sheets({"Facts": [HEADINGS, *rows(levels=(level,))]})
+    assert found(content) == [("same-level", "note", "Facts D2")]
+
+
+@pytest.mark.parametrize("levels", [("easy", "hard"), (None,)])
+def test_several_levels_and_none_are_left(read_sheets, levels) -> None:
+    assert found(read_sheets({"Facts": [HEADINGS, *rows(levels=levels)]})) == []
+
+
+def test_a_topic_with_one_row_is_noted_and_at_most_three_are(read_sheets) -> None:
+    some = rows()
+    for number in (1, 5, 7, 9):
+        some[number][2] = f"Topic {number}"
+    assert found(read_sheets({"Facts": [HEADINGS, *some]})) == [
+        ("lonely-topic", "note", f"Facts C{row}") for row in (3, 7, 9)
+    ]
+
+
+def test_topics_are_left_where_there_are_few_rows(read_sheets) -> None:
+    assert found(read_sheets({"Facts": [HEADINGS, *rows(topics=NAMES)[:7]]})) == []
+
+
+SETTING = [["Setting", "Value"], ["Reading grade", "4"]]
+PROMPT = "The organism that continually filters microscopic plankton out of the water"
+
+
+def test_a_reading_grade_on_the_deck_sheet_is_the_limit(read_sheets) -> None:
+    facts = [HEADINGS, [PROMPT, "mussel"], ["The big old bird that sits on the red post", "tern"]]
+    assert found(read_sheets({"Facts": facts})) == []
+    assert ("hard-to-read", "note", "Facts A2") in found(
+        read_sheets({"Facts": facts, "Deck": SETTING})
+    )
+    assert ("hard-to-read", "note", "Facts A3") not in found(
+        read_sheets({"Facts": facts, "Deck": SETTING})
+    )
+
+
+def test_plain_prompts_are_graded_without_the_long_list_of_syllables() -> None:
+    root = Path(__file__).parents[3]
+    code = (
+        "import sys; from pathlib import Path; from cards.checking import check; "
+        "from cards.reading import read; "
+        "check(read(Path('sample_content') / 'Saltmarsh week.xlsx'), ()); "
+        "print('cards.checking.grades' in sys.modules, 'pysyllables' in sys.modules)"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=root, check=True, capture_output=True, text=True
+    )
+    assert done.stdout.split() == ["True", "False"]
+
+
+def test_a_reading_grade_is_not_given_to_other_languages(read_sheets) -> None:
+    german = "Überschwemmungsgefährdete Küstenlandschaften heißen in der Biologie meist auch"
+    facts = [HEADINGS, [german, "Watt"]]
+    assert found(read_sheets({"Facts": facts, "Deck": SETTING})) == []
