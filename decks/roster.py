@@ -2,6 +2,7 @@
 
 import difflib
 from collections.abc import Sequence
+from typing import TypeAlias
 
 from cards.content import TeamRow
 from cards.finding import Finding, Severity
@@ -10,13 +11,15 @@ from cards.place import Place
 from decks.team import COLOURS, MOST_TEAMS, Team, colour_named, default_names, make_teams
 from decks.words import listed
 
+Wanted: TypeAlias = list[str] | int | None
+"""What was chosen elsewhere: names, a number of teams, or nothing."""
 
-def roster(
-    names: list[str] | None, rows: Sequence[TeamRow]
-) -> tuple[tuple[Team, ...], list[Finding]]:
+
+def roster(wanted: Wanted, rows: Sequence[TeamRow]) -> tuple[tuple[Team, ...], list[Finding]]:
     """Return the teams and the findings about the Teams sheet.
 
-    `names` are those chosen elsewhere, or None; a team of the sheet brings its colour along.
+    A number takes the first teams of the sheet, and makes up names where there are fewer. A team
+    has the colour that the sheet gives it, or the one that it is called by, or one of its own.
     """
     findings = [*_repeated_teams(rows), *_unknown_colours(rows)]
     if len(rows) > MOST_TEAMS:
@@ -24,10 +27,19 @@ def roster(
     by_name: dict[str, TeamRow] = {}
     for row in rows:
         by_name.setdefault(folded(row.name.text), row)
-    if names is None:
-        names = [row.name.text for row in by_name.values()][:MOST_TEAMS] or default_names(4)
-    colours = [_colour(by_name.get(folded(name))) for name in names]
+    names = _names(wanted, [row.name.text for row in by_name.values()])
+    colours = [_colour(by_name.get(folded(name))) or colour_named(name) for name in names]
     return make_teams(names, colours), findings
+
+
+def _names(wanted: Wanted, listed_names: list[str]) -> list[str]:
+    if isinstance(wanted, list):
+        return wanted
+    if wanted is None:
+        return listed_names[:MOST_TEAMS] or default_names(4)
+    taken = {folded(name) for name in listed_names[:wanted]}
+    made_up = [name for name in default_names(MOST_TEAMS) if folded(name) not in taken]
+    return [*listed_names, *made_up][:wanted]
 
 
 def _colour(row: TeamRow | None) -> str | None:

@@ -1,10 +1,12 @@
 """The recipe: the command line goes before the Deck sheet, which goes before the defaults."""
 
 import pytest
+from support.shore import fairdeal
 
 from cards.content import Cell, Content, SettingRow, TeamRow
 from cards.place import Place
-from decks.recipe import CardSize, Dealing, GuideFor, PaperName, UsageError, resolve
+from decks.recipe import CardSize, Dealing, GuideFor, Ink, PaperName
+from decks.settings import SETTINGS, UsageError, resolve
 
 
 def content(settings=(), teams=()):
@@ -107,6 +109,53 @@ def test_a_fault_on_the_teams_sheet_is_one_finding_at_its_cell(teams, code, cell
     _, (finding,) = resolve(content(teams=teams), {})
     assert (finding.code, finding.place.cell) == (code, cell)
     assert suggests in finding.mend
+
+
+@pytest.mark.parametrize("text", ["3", " 3 ", "three", "Three teams", "3 teams"])
+def test_a_number_of_teams_takes_the_first_of_the_sheet(text):
+    sheet = content(teams=[(name, None) for name in ("Heron", "Otter", "Samphire", "Curlew")])
+    assert names(resolve(sheet, {"teams": text})[0]) == ["Heron", "Otter", "Samphire"]
+
+
+def test_where_the_sheet_has_too_few_teams_names_are_made_up():
+    recipe, _ = resolve(content(teams=[("Blue", None)]), {"teams": "3"})
+    assert names(recipe) == ["Blue", "Orange", "Green"]
+
+
+def test_a_team_called_by_a_colour_has_that_colour():
+    recipe, _ = resolve(content(), {"teams": "Red, Blue, Heron"})
+    red, blue, heron = (team.colour for team in recipe.teams)
+    assert (red, blue) == ("#B5173A", "#0072B2")
+    assert heron not in {red, blue}
+
+
+def test_a_single_name_on_the_deck_sheet_is_noted():
+    recipe, (finding,) = resolve(content([("Teams", "Heron")]), {})
+    assert names(recipe) == ["Heron"]
+    assert (finding.code, finding.severity, finding.place.cell) == ("one-team", "note", "B2")
+
+
+@pytest.mark.parametrize(("name", "value"), [("Size", "large"), ("cardsize", "large")])
+def test_a_setting_is_known_by_its_option_and_without_its_space(name, value):
+    recipe, findings = resolve(content([(name, value)]), {})
+    assert findings == ()
+    assert recipe.card_size is CardSize.LARGE
+
+
+def test_other_spellings_of_colour_and_grey_are_taken():
+    assert resolve(content(), {"ink": "gray"})[0].ink is Ink.GREY
+    assert resolve(content(), {"ink": "Color"})[0].ink is Ink.COLOUR
+
+
+@pytest.mark.parametrize("text", ["9" * 5000, "-1", "1.5", "21", "²"])
+def test_a_number_beyond_reason_is_refused_in_one_line(text):
+    with pytest.raises(UsageError, match="0 to 20"):
+        resolve(content(), {"extra_words": text})
+
+
+def test_every_setting_is_an_option_of_the_build_command():
+    shown = fairdeal("build", "--help", COLUMNS="200").stdout
+    assert all(f"{setting.option} " in shown for setting in SETTINGS)
 
 
 def test_an_option_that_cannot_be_read_names_itself_and_what_it_can_be():
