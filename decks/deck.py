@@ -4,7 +4,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from cards.item import Item, Kind
+from decks.amounts import ALL
 from decks.bank import Guide, make_guide
+from decks.choosing import Choice, choose
 from decks.dealing import Deal, deal_copies, deal_shares
 from decks.recipe import Dealing, GuideFor, Recipe
 
@@ -23,11 +25,17 @@ class Card:
 
 @dataclass(frozen=True, slots=True)
 class Deck:
-    """A dealt deck; `hands` holds each team's cards in the order of their labels."""
+    """A dealt deck; `hands` holds each team's cards in the order of their labels.
+
+    `pool` holds all items that could be in it, `choice` how some of them were chosen, or None
+    where all are in.
+    """
 
     recipe: Recipe
     number: int
     seed: str
+    pool: tuple[Item, ...]
+    choice: Choice | None
     deal: Deal
     hands: tuple[tuple[Card, ...], ...]
     guides: tuple[Guide, ...]
@@ -44,16 +52,30 @@ class Deck:
 
 
 def make_deck(recipe: Recipe, items: Sequence[Item], *, number: int, seed: str) -> Deck:
-    """Deal the items to the recipe's teams, label the cards and write the study guides.
+    """Choose, deal the items to the recipe's teams, label the cards and write the study guides.
 
     Pure: the same arguments give the same deck.
     """
-    items = [item for item in items if item.kind in REVIEW_KINDS]
+    pool = tuple(item for item in items if item.kind in REVIEW_KINDS)
+    choice = _choice(recipe, pool, seed)
+    chosen = pool if choice is None else choice.items
     names = [team.name for team in recipe.teams]
     dealt = deal_copies if recipe.deal is Dealing.COPIES else deal_shares
-    deal = dealt(items, names, seed)
-    guides = _guides(recipe, deal, items, seed)
-    return Deck(recipe, number, seed, deal, _label_hands(recipe, deal), guides)
+    deal = dealt(chosen, names, seed)
+    asked = _asked(recipe, deal, chosen)
+    guides = tuple(
+        make_guide(team, blanks, pool, extra_words=recipe.extra_words, seed=seed)
+        for team, blanks in asked
+        if blanks
+    )
+    hands = _label_hands(recipe, deal)
+    return Deck(recipe, number, seed, pool, choice, deal, hands, guides)
+
+
+def _choice(recipe: Recipe, pool: Sequence[Item], seed: str) -> Choice | None:
+    if recipe.cards == ALL and recipe.mix is None:
+        return None
+    return choose(pool, count=recipe.cards, mix=recipe.mix, seed=seed)
 
 
 def _label_hands(recipe: Recipe, deal: Deal) -> tuple[tuple[Card, ...], ...]:
@@ -72,14 +94,10 @@ def _label_hands(recipe: Recipe, deal: Deal) -> tuple[tuple[Card, ...], ...]:
     return tuple(hands)
 
 
-def _guides(recipe: Recipe, deal: Deal, items: Sequence[Item], seed: str) -> tuple[Guide, ...]:
-    asked: list[tuple[str | None, Sequence[Item]]] = []
+def _asked(
+    recipe: Recipe, deal: Deal, items: Sequence[Item]
+) -> list[tuple[str | None, Sequence[Item]]]:
+    """Return for each guide whose it is, None for the class, and what it asks."""
     if recipe.guide is GuideFor.TEAM:
-        asked = [(team.name, hand) for team, hand in zip(recipe.teams, deal.hands, strict=True)]
-    elif recipe.guide is GuideFor.CLASS:
-        asked = [(None, items)]
-    return tuple(
-        make_guide(team, blanks, items, extra_words=recipe.extra_words, seed=seed)
-        for team, blanks in asked
-        if blanks
-    )
+        return [(team.name, hand) for team, hand in zip(recipe.teams, deal.hands, strict=True)]
+    return [(None, items)] if recipe.guide is GuideFor.CLASS else []

@@ -6,7 +6,7 @@ from dataclasses import asdict, dataclass
 from typing import Any
 
 from cards.style import Spans
-from decks.bank import GuidePart
+from decks.bank import GuidePart, has_one_word_each, is_sound
 from decks.deck import Card, Deck
 
 FORMAT = 1
@@ -40,6 +40,7 @@ def write(deck: Deck, colophon: Colophon) -> str:
         "teams": [asdict(team) for team in deck.recipe.teams],
         "cards": [_card(deck, card) for card in deck.cards],
         "guide": [_part(guide.team, part) for guide in deck.guides for part in guide.parts],
+        "choosing": _choosing(deck),
         "fairness": {
             goal.name: {"reached": goal.reached, "bound": goal.bound} for goal in deck.deal.goals
         },
@@ -76,6 +77,15 @@ def _spans(spans: Spans) -> list[list[Any]]:
     return [[span.start, span.end, span.style] for span in spans]
 
 
+def _choosing(deck: Deck) -> dict[str, Any] | None:
+    if deck.choice is None:
+        return None
+    goals = {
+        goal.name: {"reached": goal.reached, "bound": goal.bound} for goal in deck.choice.goals
+    }
+    return {"goals": goals, "advice": list(deck.choice.advice)}
+
+
 def _part(team: str | None, part: GuidePart) -> dict[str, Any]:
     return {
         "team": team,
@@ -85,4 +95,7 @@ def _part(team: str | None, part: GuidePart) -> dict[str, Any]:
         "bank": list(part.bank),
         "extra_words": list(part.extra_words),
         "guess_mean": round(part.guess_mean, 6),
+        "guess_all": part.guess_all,
+        "sound": is_sound(part),
+        "one_word_each": has_one_word_each(part),
     }

@@ -5,13 +5,19 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from cards.checking.plurals import is_plural
 from cards.item import Item, Kind, folded
 from decks.bank.accepting import accepted, one_line
+
+_LEEWAY = 2  # letters by which an extra word may be shorter or longer than every answer
 
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` are folded."""
+    """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` are folded.
+
+    `form` says whether it has a figure, begins with a capital, and ends in a plural.
+    """
 
     text: str
     prompt: str
@@ -20,7 +26,7 @@ class Word:
     topic: str
     words: int
     letters: int
-    figures: bool
+    form: tuple[bool, bool, bool]
 
 
 def word_of(item: Item) -> Word:
@@ -34,7 +40,7 @@ def word_of(item: Item) -> Word:
         topic=folded(item.topic),
         words=len(text.split()),
         letters=len(text),
-        figures=any(sign.isdigit() for sign in text),
+        form=(any(sign.isdigit() for sign in text), text[:1].isupper(), is_plural(text)),
     )
 
 
@@ -68,17 +74,15 @@ class _Likeness:
     def __init__(self, blanks: Sequence[Word]) -> None:
         self._kind = Counter(blank.kind for blank in blanks).most_common(1)[0][0]
         self._topics = {blank.topic for blank in blanks}
-        self._figures = {blank.figures for blank in blanks}
+        self._forms = {blank.form for blank in blanks}
         words = [blank.words for blank in blanks]
         letters = [blank.letters for blank in blanks]
         self._words = range(min(words), max(words) + 1)
-        self._letters = range(min(letters) // 2, 3 * max(letters) // 2 + 1)
+        self._letters = range(min(letters) - _LEEWAY, max(letters) + _LEEWAY + 1)
 
     def unlike(self, word: Word) -> tuple[bool, bool, bool]:
         """Return what speaks against a word, the weightiest first."""
         like_form = (
-            word.words in self._words
-            and word.letters in self._letters
-            and word.figures in self._figures
+            word.words in self._words and word.letters in self._letters and word.form in self._forms
         )
         return word.kind is not self._kind, not like_form, word.topic not in self._topics

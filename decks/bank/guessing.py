@@ -5,8 +5,12 @@ problem of Montmort (1708); with n > k it follows by inclusion and exclusion: an
 are all right with the chance (n - i)!/n!.
 """
 
+from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
 from fractions import Fraction
-from math import comb, perm
+from math import comb, perm, prod
+
+from decks.bank.matching import count_complete
 
 
 def mean_right(blanks: int, words: int) -> float:
@@ -33,3 +37,24 @@ def chance_of_exactly(right: int, blanks: int, words: int) -> float:
     wrong = blanks - right
     terms = (Fraction((-1) ** i * comb(wrong, i), perm(words, right + i)) for i in range(wrong + 1))
     return float(comb(blanks, right) * sum(terms))
+
+
+def mean_earned(fits: Sequence[AbstractSet[int]], words: int) -> float:
+    """Return the mean number of blanks right where blank b accepts the words `fits[b]`.
+
+    Every blank gets each of the words equally often, whether or not a word may be used again.
+    """
+    return sum(map(len, fits)) / words if fits else 0.0
+
+
+def chance_of_full_score(
+    fits: Sequence[AbstractSet[int]], words: int, *, reusable: bool
+) -> Fraction:
+    """Return the chance that every blank gets a word that it accepts.
+
+    Each word used once at most: complete matchings of `fits` in all n!/(n - k)! ways to fill the
+    blanks. Used as often as one likes: the blanks are filled each for itself, in n^k ways.
+    """
+    if reusable:
+        return Fraction(prod(map(len, fits)), words ** len(fits))
+    return Fraction(count_complete(fits), perm(words, len(fits)))

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from cards.item import Item, folded
 from decks.bank.accepting import one_line
 from decks.bank.extras import Word, choose_extras, word_of
-from decks.bank.guessing import mean_right
+from decks.bank.fits import fits_of
+from decks.bank.guessing import chance_of_full_score, mean_earned
 from decks.bank.parting import parted
 
 
@@ -20,7 +21,7 @@ class GuidePart:
     A blank's clue is its item's prompt; the blanks stand in the order printed. `bank` is
     alphabetical and holds every answer and every extra word once. `reusable` says that two blanks
     have the same answer, so that a word may be used again. `guess_mean` is the number of blanks
-    that guessing gets right on average.
+    that guessing gets right on average, `guess_all` the chance that it gets all of them right.
     """
 
     blanks: tuple[Item, ...]
@@ -28,6 +29,7 @@ class GuidePart:
     extra_words: tuple[str, ...]
     reusable: bool
     guess_mean: float
+    guess_all: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,8 +70,16 @@ def _part(
     for blank in blanks:
         answers.setdefault(folded(blank.answer), one_line(blank.answer))
     bank = sorted([*answers.values(), *extras], key=_alphabetical)
-    mean = mean_right(len(blanks), len(bank))
-    return GuidePart(tuple(blanks), tuple(bank), extras, len(answers) < len(blanks), mean)
+    reusable = len(answers) < len(blanks)
+    fits = fits_of(blanks, bank)
+    return GuidePart(
+        blanks=tuple(blanks),
+        bank=tuple(bank),
+        extra_words=extras,
+        reusable=reusable,
+        guess_mean=mean_earned(fits, len(bank)),
+        guess_all=float(chance_of_full_score(fits, len(bank), reusable=reusable)),
+    )
 
 
 def _alphabetical(text: str) -> tuple[str, str]:

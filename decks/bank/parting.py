@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from cards.item import Item, Kind, folded
 from decks.bank.accepting import accepted
+from decks.bank.apart import spread
 
 # a bank that mixes names, numbers and sentences gives its answers away by their form
 _ORDER = (Kind.VOCABULARY, Kind.QUESTION, Kind.FACT, Kind.DETAIL)
@@ -31,13 +32,7 @@ def _groups(items: Sequence[Item]) -> list[list[Item]]:
 
 
 def _spread(group: Sequence[Item], most: int) -> list[list[Item]]:
-    """Fill the parts one after the other, but first of all spread the items that clash."""
-    rivals = _rivals(group)
-    rooms = _rooms(len(group), most)
-    parts: list[set[int]] = [set() for _ in rooms]
-    for item in sorted(range(len(group)), key=lambda item: not rivals[item]):
-        free = [part for part, room in zip(parts, rooms, strict=True) if len(part) < room]
-        min(free, key=lambda part: len(part & rivals[item])).add(item)
+    parts = spread(_rivals(group), _rooms(len(group), most))
     return [[group[item] for item in sorted(part)] for part in parts]
 
 

@@ -6,13 +6,20 @@ it is the matching problem of P. R. de Montmort, "Essay d'analyse sur les jeux d
 """
 
 import csv
-from itertools import permutations
+from fractions import Fraction
+from itertools import permutations, product
 from math import factorial
 from pathlib import Path
 
 import pytest
 
-from decks.bank.guessing import chance_of_all, chance_of_exactly, mean_right
+from decks.bank.guessing import (
+    chance_of_all,
+    chance_of_exactly,
+    chance_of_full_score,
+    mean_earned,
+    mean_right,
+)
 
 DATA = Path(__file__).parent / "data" / "matching_chance.csv"
 
@@ -69,3 +76,26 @@ def test_five_of_five_and_five_of_seven():
 def test_what_cannot_be_is_refused(right, blanks, words):
     with pytest.raises(ValueError, match="cannot be right"):
         chance_of_exactly(right, blanks, words)
+
+
+@pytest.mark.parametrize(
+    ("blanks", "words"), [(k, n) for n in range(1, 6) for k in range(1, n + 1)]
+)
+def test_where_blanks_accept_several_words_every_way_is_counted_too(blanks, words):
+    fits = [{blank, (blank + 1) % words} if blank % 2 else {blank} for blank in range(blanks)]
+    for reusable in (False, True):
+        ways = list(product(range(words), repeat=blanks))
+        ways = ways if reusable else list(permutations(range(words), blanks))
+        right = [sum(w in f for w, f in zip(way, fits, strict=True)) for way in ways]
+        found = chance_of_full_score(fits, words, reusable=reusable)
+        assert found == Fraction(right.count(blanks), len(ways))
+        assert mean_earned(fits, words) == pytest.approx(sum(right) / len(ways))
+
+
+@pytest.mark.parametrize(("blanks", "words"), [(5, 5), (5, 7), (10, 12)])
+def test_one_word_each_is_the_table_again(blanks, words):
+    fits = [{blank} for blank in range(blanks)]
+    (row,) = (r for r in table() if (r["k"], r["n"]) == (str(blanks), str(words)))
+    chance = float(chance_of_full_score(fits, words, reusable=False))
+    assert chance == pytest.approx(float(row["p_all_correct"]), rel=1e-5)
+    assert mean_earned(fits, words) == pytest.approx(float(row["mean_correct"]), abs=1e-6)

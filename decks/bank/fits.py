@@ -1,0 +1,20 @@
+"""Clues and words as a graph: which words of a bank are right for which blank."""
+
+from collections.abc import Sequence
+
+from cards.item import Item, folded
+from decks.bank.accepting import accepted
+
+
+def fits_of(blanks: Sequence[Item], bank: Sequence[str]) -> tuple[frozenset[int], ...]:
+    """Return for each blank the numbers of the bank's words that its item accepts."""
+    number = {folded(word): index for index, word in enumerate(bank)}
+    return tuple(
+        frozenset(number[text] for text in accepted(item) if text in number) for item in blanks
+    )
+
+
+def own_words(blanks: Sequence[Item], bank: Sequence[str]) -> tuple[int, ...]:
+    """Return for each blank the number of its own answer in the bank."""
+    number = {folded(word): index for index, word in enumerate(bank)}
+    return tuple(number[folded(item.answer)] for item in blanks)

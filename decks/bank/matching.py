@@ -1,0 +1,132 @@
+"""Which words can go into which blanks: complete matchings, and whether there is only one.
+
+`fits[b]` holds the numbers of the words that are right for blank b. A matching is complete when
+every blank has a word and no word is used twice; words may be left over.
+"""
+
+from collections import deque
+from collections.abc import Sequence
+from collections.abc import Set as AbstractSet
+
+Fits = Sequence[AbstractSet[int]]
+Matching = tuple[int, ...]  # [blank] -> word
+
+
+def complete_matching(fits: Fits) -> Matching | None:
+    """Return a complete matching, or None where there is none.
+
+    Blank after blank is given a word along an augmenting path (Berge 1957).
+    """
+    holder: dict[int, int] = {}
+    for blank in range(len(fits)):
+        if not _augment(fits, blank, holder):
+            return None
+    word_of = {blank: word for word, blank in holder.items()}
+    return tuple(word_of[blank] for blank in range(len(fits)))
+
+
+def _augment(fits: Fits, start: int, holder: dict[int, int]) -> bool:
+    """Give the blank a word; blanks that hold one already may have to move on to another."""
+    came_from: dict[int, int] = {}  # word -> the blank that asks for it
+    line = deque([start])
+    while line:
+        blank = line.popleft()
+        for word in sorted(fits[blank] - came_from.keys()):
+            came_from[word] = blank
+            if word not in holder:
+                _move_up(word, came_from, holder, start)
+                return True
+            line.append(holder[word])
+    return False
+
+
+def _move_up(word: int, came_from: dict[int, int], holder: dict[int, int], start: int) -> None:
+    held = {blank: taken for taken, blank in holder.items()}
+    while True:
+        blank = came_from[word]
+        holder[word] = blank
+        if blank == start:
+            return
+        word = held[blank]
+
+
+def is_only_matching(fits: Fits, matching: Matching) -> bool:
+    """Say whether a complete matching is the only one, in time that grows with the pairs of `fits`.
+
+    Two matchings differ by paths and cycles whose pairs belong to them in turn (Berge 1957): there
+    is another one exactly when a blank fits a word that is left over, or when blanks can hand
+    their words round. There is no handing round when they can be struck off one by one, each when
+    no other blank that is still there wants its word.
+    """
+    wanted = _wanted(fits, matching)
+    if wanted is None:
+        return False
+    wanting = [0] * len(fits)
+    for others in wanted:
+        for other in others:
+            wanting[other] += 1
+    free = [blank for blank, count in enumerate(wanting) if not count]
+    for blank in free:
+        for other in wanted[blank]:
+            wanting[other] -= 1
+            if not wanting[other]:
+                free.append(other)
+    return len(free) == len(fits)
+
+
+def has_exactly_one(fits: Fits) -> bool:
+    """Say whether there is exactly one complete matching."""
+    matching = complete_matching(fits)
+    return matching is not None and is_only_matching(fits, matching)
+
+
+def round_from(fits: Fits, matching: Matching, start: int) -> tuple[int, ...]:
+    """Return the shortest round of blanks, each of which can take the word of the next.
+
+    It begins with the blank `start`; the last blank can take the word of the first. It is empty
+    where there is no such round.
+    """
+    holder = {word: blank for blank, word in enumerate(matching)}
+    came_from: dict[int, int] = {}
+    line = deque([start])
+    while line:
+        blank = line.popleft()
+        for other in sorted(holder[word] for word in fits[blank] if word in holder):
+            if other == start and blank != start:
+                return _way(start, blank, came_from)
+            if other not in came_from and other not in (start, blank):
+                came_from[other] = blank
+                line.append(other)
+    return ()
+
+
+def _way(start: int, end: int, came_from: dict[int, int]) -> tuple[int, ...]:
+    way = [end]
+    while way[-1] != start:
+        way.append(came_from[way[-1]])
+    return tuple(reversed(way))
+
+
+def _wanted(fits: Fits, matching: Matching) -> list[list[int]] | None:
+    """Return for each blank those whose words it could take, or None if a word left over fits."""
+    holder = {word: blank for blank, word in enumerate(matching)}
+    if any(word not in holder for words in fits for word in words):
+        return None
+    return [
+        [holder[word] for word in words if holder[word] != blank]
+        for blank, words in enumerate(fits)
+    ]
+
+
+def count_complete(fits: Fits) -> int:
+    """Return how many complete matchings there are: as many as the sets of words in use allow."""
+    ways = {0: 1}  # words in use, as the bits of a number -> ways to come to it
+    for words in fits:
+        more: dict[int, int] = {}
+        for used, count in ways.items():
+            for word in words:
+                if not used >> word & 1:
+                    taken = used | 1 << word
+                    more[taken] = more.get(taken, 0) + count
+        ways = more
+    return sum(ways.values())

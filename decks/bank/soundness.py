@@ -1,0 +1,115 @@
+"""Whether a part of a study guide has one solution, and which clues spoil it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from cards.finding import Finding, Severity
+from cards.item import Item
+from decks.bank.fits import fits_of, own_words
+from decks.bank.guide import Guide, GuidePart
+from decks.bank.matching import has_exactly_one, round_from
+
+
+@dataclass(frozen=True, slots=True)
+class Swap:
+    """Why a part has more than one solution.
+
+    Without a `word`, each of the `items` can take the answer of the next, and the last that of the
+    first: two items can be swapped. With a `word`, the one item is answered by that word of the
+    bank as well as by its own.
+    """
+
+    items: tuple[Item, ...]
+    word: str = ""
+
+
+def is_sound(part: GuidePart) -> bool:
+    """Say whether a part has exactly one solution.
+
+    Where each word is used once at most, that is one complete matching of blanks and words; two
+    words may then fit one clue, as long as another clue needs the one of them. Where words may be
+    used again, nothing but one fitting word for each clue will do.
+    """
+    return (
+        has_one_word_each(part)
+        if part.reusable
+        else has_exactly_one(fits_of(part.blanks, part.bank))
+    )
+
+
+def has_one_word_each(part: GuidePart) -> bool:
+    """Say whether every clue has one fitting word in the bank: more than soundness asks for."""
+    return all(len(words) == 1 for words in fits_of(part.blanks, part.bank))
+
+
+def swappable(part: GuidePart) -> list[Swap]:
+    """Return what makes a part unsound, so that every clue concerned is named; none if it is sound.
+
+    Of the rounds that a clue is in, the shortest is returned.
+    """
+    if is_sound(part):
+        return []
+    found = list(_of_other_words(part) if part.reusable else _of_words_left_over(part))
+    if not part.reusable:
+        found += _rounds(part)
+    return found
+
+
+def _of_other_words(part: GuidePart) -> Iterator[Swap]:
+    own = own_words(part.blanks, part.bank)
+    for item, words, mine in zip(part.blanks, fits_of(part.blanks, part.bank), own, strict=True):
+        yield from (Swap((item,), part.bank[word]) for word in sorted(words - {mine}))
+
+
+def _of_words_left_over(part: GuidePart) -> Iterator[Swap]:
+    own = frozenset(own_words(part.blanks, part.bank))
+    for item, words in zip(part.blanks, fits_of(part.blanks, part.bank), strict=True):
+        yield from (Swap((item,), part.bank[word]) for word in sorted(words - own))
+
+
+def _rounds(part: GuidePart) -> Iterator[Swap]:
+    fits, own = fits_of(part.blanks, part.bank), own_words(part.blanks, part.bank)
+    told: set[frozenset[int]] = set()
+    for blank in range(len(fits)):
+        way = round_from(fits, own, blank)
+        if way and frozenset(way) not in told:
+            told.add(frozenset(way))
+            yield Swap(tuple(part.blanks[number] for number in way))
+
+
+def findings_about(guide: Guide) -> tuple[Finding, ...]:
+    """Return a warning for each swap in a guide, at the cell of the clue that stands last.
+
+    The same two clues are told of once, though several parts or guides may hold them: nothing in
+    a finding depends on the team.
+    """
+    found = [_finding(swap) for part in guide.parts for swap in swappable(part)]
+    return tuple(dict.fromkeys(found))
+
+
+def _finding(swap: Swap) -> Finding:
+    items = sorted(swap.items, key=lambda item: item.prompt_place)
+    wrong, mend = _told_of_word(swap) if swap.word else _told_of_swap(items)
+    last = items[-1]
+    return Finding("two-answers-fit", Severity.WARNING, last.prompt_place, last.prompt, wrong, mend)
+
+
+def _told_of_word(swap: Swap) -> tuple[str, str]:
+    (item,) = swap.items
+    wrong = f"In the study guide both {_quoted(item.answer)} and {_quoted(swap.word)} fit here."
+    return wrong, f"Change this clue, so that only {_quoted(item.answer)} fits it."
+
+
+def _told_of_swap(items: list[Item]) -> tuple[str, str]:
+    *others, last = items
+    first = ", ".join(f"{_quoted(item.answer)} ({item.prompt_place})" for item in others)
+    turn = "be swapped" if len(items) == 2 else "change places"  # noqa: PLR2004  (a pair)
+    wrong = (
+        f"In the study guide {_quoted(last.answer)} and {first} can {turn}: both ways are right."
+    )
+    mend = "Change one of the clues, or give the items to different teams (column Team)."
+    return wrong, mend
+
+
+def _quoted(text: str) -> str:
+    return f"“{' '.join(text.split())}”"

@@ -1,0 +1,77 @@
+"""What the teacher is told of a part: what guessing earns, and whether one way alone is right."""
+
+from decks.bank.fits import fits_of
+from decks.bank.guide import GuidePart
+from decks.bank.soundness import Swap, has_one_word_each, swappable
+
+_NEVER_MIND = 1_000_000_000
+_SMALL = 10
+
+
+def about_guessing(part: GuidePart) -> str:
+    """Say how many blanks guessing gets right, and how seldom all of them."""
+    blanks = len(part.blanks)
+    score = f"Guessing alone earns {part.guess_mean:.1f} of {blanks} on average"
+    return f"{score}; {'all ' if blanks > 1 else ''}right by luck: {_odds(part.guess_all)}."
+
+
+def _odds(chance: float) -> str:
+    if chance >= 1:
+        return "always"
+    times = 1 / chance
+    if times > _NEVER_MIND:
+        return "less than 1 time in a thousand million"
+    whole = round(times)
+    if abs(times - whole) * _NEVER_MIND < times:
+        return f"1 time in {whole:,}"
+    return f"about 1 time in {times:.1f}" if times < _SMALL else f"about 1 time in {whole:,}"
+
+
+def about_last_blank(part: GuidePart, *, asked: int) -> str:
+    """Say what a bank without extra words gives away, or nothing where it gives nothing away.
+
+    `asked` is the number of extra words that the recipe asks for.
+    """
+    blanks = len(part.blanks)
+    if part.reusable or blanks == 1 or len(part.bank) > blanks:
+        return ""
+    knows = f"A student who knows {blanks - 1} of {blanks} gets the last for nothing"
+    if asked:
+        return f"{knows}: the unit has no other words that could be extra words here."
+    return f"{knows}: ask for two extra words (Extra words on the Deck sheet)."
+
+
+def about_solutions(part: GuidePart) -> str:
+    """Say whether each clue has one word, or one way alone fills the blanks, or what else is right.
+
+    Blanks are named by their numbers in the part.
+    """
+    if has_one_word_each(part):
+        return "Each clue has one fitting word." if len(part.blanks) > 1 else ""
+    swaps = swappable(part)
+    if not swaps:
+        numbers = [
+            str(number)
+            for number, words in enumerate(fits_of(part.blanks, part.bank), start=1)
+            if len(words) > 1
+        ]
+        verb = "has" if len(numbers) == 1 else "have"
+        return (
+            f"{_blanks(numbers)} {verb} more than one right word, but only one way fills every "
+            "blank."
+        )
+    return " ".join(_accept(part, swap) for swap in swaps)
+
+
+def _accept(part: GuidePart, swap: Swap) -> str:
+    numbers = sorted(part.blanks.index(item) + 1 for item in swap.items)
+    blanks = _blanks([str(number) for number in numbers])
+    if swap.word:
+        return f"{blanks}: accept “{swap.word}” too."
+    round_about = "either way round" if len(numbers) == 2 else "changed round"  # noqa: PLR2004  (a pair)
+    return f"{blanks}: accept their answers {round_about}."
+
+
+def _blanks(numbers: list[str]) -> str:
+    *most, last = numbers
+    return f"Blanks {', '.join(most)} and {last}" if most else f"Blank {last}"

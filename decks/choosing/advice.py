@@ -1,0 +1,89 @@
+"""What to add to the content, or to change, so that what was asked for can be had."""
+
+from collections.abc import Iterator, Sequence
+
+from cards.item import Item, Level, folded
+from decks.choosing.adding import Added, fewest_added
+from decks.choosing.stages import Wishes, off
+from decks.choosing.stock import Range, Stock
+from decks.words import counted, listed
+
+
+def about_cards(offered: int, asked: int, taken: int) -> Iterator[str]:
+    """Say what would do where there are fewer items than asked for, or more that must be in."""
+    if offered < asked:
+        lacking = asked - offered
+        yield (
+            f"There are {counted(offered, 'item')} for the {counted(asked, 'card')} asked for: "
+            f"{lacking} more would do."
+        )
+    elif taken > asked:
+        yield (
+            f"{counted(taken, 'item is', 'items are')} set to be in, more than the "
+            f"{counted(asked, 'card')} asked for. Ask for more cards, or set fewer items to a team "
+            "(column Team)."
+        )
+
+
+def about_mix(
+    items: Sequence[Item],
+    stock: Stock,
+    wishes: Wishes,
+    counts: Sequence[int],
+    mix: Sequence[int] | None,
+) -> Iterator[str]:
+    """Say what would let the levels meet the mix, or else the topics keep their proportions."""
+    if off(wishes.levels, counts):
+        yield from _blocked(stock, wishes.levels)
+        added = fewest_added(stock, wishes, mix, topics_too=False)
+        yield from _to_add(items, added, "would meet the mix.")
+    elif off(wishes.topics, counts):
+        added = fewest_added(stock, wishes, mix, topics_too=True)
+        told = list(_to_add(items, added, "would keep the topics in proportion."))
+        yield from told or _uneven(items, wishes.topics, counts)
+
+
+def _blocked(stock: Stock, levels: Sequence[Range]) -> Iterator[str]:
+    for level in levels:
+        must = level.held(stock.must)
+        if must > level.most:
+            name = Level(int(str(level.value))).name.lower()
+            noun = counted(must, f"{name} item is", f"{name} items are")
+            yield (
+                f"{noun} set to be in, where the mix has room for {level.most or 'none'}. "
+                "Set fewer of them to a team (column Team), or change the mix."
+            )
+
+
+def _to_add(items: Sequence[Item], added: Added, meets: str) -> Iterator[str]:
+    shown = _topics(items)
+    parts = []
+    for group, number in added:
+        kind = f"more {Level(group.level).name.lower()} item"
+        topic = shown[group.topic]
+        where = f" in {topic}" if topic and len(shown) > 1 else ""
+        parts.append(counted(number, kind) + where)
+    if parts:
+        *most, last = parts
+        yield f"{', '.join(most)} and {last} {meets}" if most else f"{last} {meets}"
+
+
+def _uneven(items: Sequence[Item], topics: Sequence[Range], counts: Sequence[int]) -> Iterator[str]:
+    shown = _topics(items)
+    parts = [
+        f"{shown[str(topic.value)] or 'no topic'} has {topic.held(counts)} instead of "
+        f"{listed(sorted({str(topic.least), str(topic.most)}, key=int))}"
+        for topic in topics
+        if topic.off(counts)
+    ]
+    yield (
+        "The mix and the items that are set to be in do not let every topic keep its part of the "
+        f"cards: {', '.join(parts)}."
+    )
+
+
+def _topics(items: Sequence[Item]) -> dict[str, str]:
+    shown: dict[str, str] = {}
+    for item in items:
+        shown.setdefault(folded(item.topic), item.topic)
+    return shown

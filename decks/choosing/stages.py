@@ -1,0 +1,138 @@
+"""Goal after goal: each missed by as little as can be, given those before it."""
+
+import math
+import random
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+from decks.choosing.model import Model
+from decks.choosing.stock import Range, Stock
+from decks.dealing.program import Outcome
+
+Counts = tuple[int, ...]  # [group]
+
+_WEIGHTS = 100_000
+_UNLIKED = 1_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """What is wanted: how many cards, of each level, of each topic, and a sum of steps."""
+
+    count: int
+    levels: tuple[Range, ...]
+    topics: tuple[Range, ...]
+    target: int
+
+
+@dataclass(frozen=True, slots=True)
+class Best:
+    """Counts by group, and what no choice goes below: cards off levels and topics, steps off."""
+
+    counts: Counts
+    level_bound: int
+    topic_bound: int
+    gap_bound: int
+
+
+def best(stock: Stock, wishes: Wishes, rng: random.Random) -> Best:
+    """Find the choice that misses the goals by least, in their order; the lot decides ties."""
+    found = _all_met(stock, wishes) or _goal_by_goal(stock, wishes)
+    return Best(
+        _drawn(stock, wishes, found.counts, rng),
+        found.level_bound,
+        found.topic_bound,
+        found.gap_bound,
+    )
+
+
+def off(ranges: Sequence[Range], counts: Sequence[int]) -> int:
+    """Return how many cards lie outside the ranges."""
+    return sum(span.off(counts) for span in ranges)
+
+
+def steps_off(stock: Stock, counts: Sequence[int], target: int) -> int:
+    """Return how far the sum of steps lies from the target."""
+    steps = sum(kind.steps * n for kind, n in zip(stock.groups, counts, strict=True))
+    return abs(steps - target)
+
+
+def _all_met(stock: Stock, wishes: Wishes) -> Best | None:
+    """Most contents allow every level and topic: tried first, it saves the other goals."""
+    model = Model(stock, wishes.count)
+    model.keep(wishes.levels)
+    model.keep(wishes.topics)
+    model.minimise_gap(wishes.target)
+    counts, outcome = model.solve()
+    return None if counts is None else Best(counts, 0, 0, _whole(outcome))
+
+
+def _goal_by_goal(stock: Stock, wishes: Wishes) -> Best:
+    counts = _to_begin_with(stock, wishes.count)
+    model = Model(stock, wishes.count)
+    model.minimise_strays(wishes.levels)
+    counts, level_bound = _better(model, counts)
+    model = Model(stock, wishes.count)
+    model.keep(wishes.levels, off(wishes.levels, counts))
+    model.minimise_strays(wishes.topics)
+    counts, topic_bound = _better(model, counts)
+    model = _kept(stock, wishes, counts)
+    model.minimise_gap(wishes.target)
+    counts, gap_bound = _better(model, counts)
+    return Best(counts, level_bound, topic_bound, gap_bound)
+
+
+def _kept(stock: Stock, wishes: Wishes, counts: Counts) -> Model:
+    model = Model(stock, wishes.count)
+    model.keep(wishes.levels, off(wishes.levels, counts))
+    model.keep(wishes.topics, off(wishes.topics, counts))
+    return model
+
+
+def _better(model: Model, known: Counts) -> tuple[Counts, int]:
+    counts, outcome = model.solve()
+    return known if counts is None else counts, _whole(outcome)
+
+
+def _whole(outcome: Outcome) -> int:
+    # the solver's tolerance must not lift a bound over a whole number
+    return max(0, math.ceil(outcome.bound - 1e-6)) if math.isfinite(outcome.bound) else 0
+
+
+def _drawn(stock: Stock, wishes: Wishes, counts: Counts, rng: random.Random) -> Counts:
+    """Draw one of the choices that are equally good.
+
+    With a weight drawn for every group the cheapest choice is almost surely the only cheapest one
+    (isolation lemma: Mulmuley, Vazirani and Vazirani 1987), so that the solver comes to it on any
+    machine. Liked, but not promised: within a level the topics keep the content's proportions.
+    """
+    model = _kept(stock, wishes, counts)
+    model.keep_gap(wishes.target, steps_off(stock, counts, wishes.target))
+    model.minimise_strays(_liked(stock, wishes.levels), _UNLIKED)
+    model.weigh([rng.randrange(_WEIGHTS) for _ in stock.groups])
+    drawn, _ = model.solve()
+    return counts if drawn is None else drawn
+
+
+def _liked(stock: Stock, levels: Sequence[Range]) -> list[Range]:
+    liked = []
+    for level in levels:
+        topics = sorted({stock.groups[group].topic for group in level.members})
+        for topic in topics:
+            members = tuple(g for g in level.members if stock.groups[g].topic == topic)
+            have = sum(stock.have[g] for g in members)
+            part = Fraction(have, level.held(stock.have))
+            liked.append(Range(topic, members, level.wanted * part))
+    return liked
+
+
+def _to_begin_with(stock: Stock, count: int) -> Counts:
+    """Return the items that must be in, filled up with whatever comes first."""
+    counts = list(stock.must)
+    left = count - sum(counts)
+    for group, have in enumerate(stock.have):
+        more = min(left, have - counts[group])
+        counts[group] += more
+        left -= more
+    return tuple(counts)

@@ -1,0 +1,144 @@
+"""What there is to choose from, counted, and how many of what are wanted."""
+
+from collections import Counter
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil, floor
+from typing import NamedTuple
+
+from cards.item import Item, Level, folded
+
+STEPS = 200
+"""Expected shares are counted in half percents: the steps from 0 to 1."""
+
+Share = Callable[[Item], float]
+
+
+class Group(NamedTuple):
+    """What matters of an item for choosing; `topic` is folded, `steps` is the expected share."""
+
+    level: int
+    topic: str
+    steps: int
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """The items of each group that are on offer (`have`), and those that must be in (`must`)."""
+
+    groups: tuple[Group, ...]
+    have: tuple[int, ...]
+    must: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Range:
+    """How many cards of a level or a topic are wanted: `least` to `most`, `wanted` within one.
+
+    `members` are the indexes of its groups, rising.
+    """
+
+    value: Hashable
+    members: tuple[int, ...]
+    wanted: Fraction
+
+    @property
+    def least(self) -> int:
+        """The wanted number, rounded down."""
+        return floor(self.wanted)
+
+    @property
+    def most(self) -> int:
+        """The wanted number, rounded up."""
+        return ceil(self.wanted)
+
+    def held(self, counts: Sequence[int]) -> int:
+        """Return how many cards of it there are in counts by group."""
+        return sum(counts[group] for group in self.members)
+
+    def off(self, counts: Sequence[int]) -> int:
+        """Return by how many cards it lies outside what is wanted."""
+        held = self.held(counts)
+        return max(self.least - held, held - self.most, 0)
+
+
+def group_of(item: Item, share: Share) -> Group:
+    """Return the group that an item stands in."""
+    return Group(int(item.level), folded(item.topic), round(share(item) * STEPS))
+
+
+def stock_of(groups: Sequence[Group], must: Sequence[bool]) -> Stock:
+    """Count the items, each given by its group; sorted, so that the order of rows is nothing."""
+    have = Counter(groups)
+    held = Counter(group for group, needed in zip(groups, must, strict=True) if needed)
+    kinds = tuple(sorted(have))
+    return Stock(kinds, tuple(have[g] for g in kinds), tuple(held[g] for g in kinds))
+
+
+def level_ranges(stock: Stock, count: int, mix: Sequence[int] | None) -> tuple[Range, ...]:
+    """Return what is wanted of each level: the mix's share, or the content's without a mix."""
+    if mix is None:
+        have = Counter[int]()
+        for group, number in zip(stock.groups, stock.have, strict=True):
+            have[group.level] += number
+        mix = [have[level] for level in Level]
+    shares: dict[Hashable, int] = dict(zip(map(int, Level), mix, strict=True))
+    return _ranges(stock, count, shares, lambda group: group.level)
+
+
+def most_for_mix(stock: Stock, mix: Sequence[int]) -> int:
+    """Return the largest number of cards whose levels can meet the mix, or 0 if none can."""
+    for count in range(sum(stock.have), 0, -1):
+        levels = level_ranges(stock, count, mix)
+        least = [max(span.least, span.held(stock.must)) for span in levels]
+        most = [min(span.most, span.held(stock.have)) for span in levels]
+        if sum(least) <= count <= sum(most) and all(
+            a <= b for a, b in zip(least, most, strict=True)
+        ):
+            return count
+    return 0
+
+
+def topic_ranges(stock: Stock, count: int) -> tuple[Range, ...]:
+    """Return what is wanted of each topic: as large a part as it has of the content."""
+    have = Counter[Hashable]()
+    for group, number in zip(stock.groups, stock.have, strict=True):
+        have[group.topic] += number
+    return _ranges(stock, count, have, lambda group: group.topic)
+
+
+def _ranges(
+    stock: Stock, count: int, shares: Mapping[Hashable, int], value: Callable[[Group], object]
+) -> tuple[Range, ...]:
+    whole = sum(shares.values()) or 1  # nothing to choose from has no shares
+    return tuple(
+        Range(key, _members(stock.groups, key, value), Fraction(count * share, whole))
+        for key, share in shares.items()
+    )
+
+
+def _members(
+    groups: Iterable[Group], key: object, value: Callable[[Group], object]
+) -> tuple[int, ...]:
+    return tuple(index for index, group in enumerate(groups) if value(group) == key)
+
+
+def rounded(ranges: Sequence[Range]) -> dict[Hashable, int]:
+    """Return whole numbers of the same sum, by the largest remainder; the first goes first."""
+    counts = {span.value: span.least for span in ranges}
+    left = round(sum(span.wanted for span in ranges)) - sum(counts.values())
+    for span in sorted(ranges, key=lambda span: span.least - span.wanted)[:left]:
+        counts[span.value] += 1
+    return counts
+
+
+def target_of(stock: Stock, levels: Sequence[Range]) -> int:
+    """Return the sum of steps that the wanted levels come to, each at its mean in the content."""
+    total = Fraction(0)
+    for level, count in zip(levels, rounded(levels).values(), strict=True):
+        have = level.held(stock.have)
+        steps = sum(stock.have[g] * stock.groups[g].steps for g in level.members)
+        usual = Fraction(round(Level(int(str(level.value))).expected_share * STEPS))
+        total += count * (Fraction(steps, have) if have else usual)
+    return round(total)

@@ -1,0 +1,104 @@
+"""What the answer key says of a part."""
+
+import pytest
+from strategies import card
+
+from decks.bank import make_guide
+from decks.bank.telling import about_guessing, about_last_blank, about_solutions
+
+
+def part(*answers, extra=(), asked=None):
+    items = []
+    for number, text in enumerate(answers):
+        answer, *more = text.split("|")
+        items.append(card(number, answer=answer, also_right=tuple(more)))
+    pool = [card(100 + number, answer=word) for number, word in enumerate(extra)]
+    extra_words = len(extra) if asked is None else asked
+    (only,) = make_guide(None, items, pool, extra_words=extra_words, seed="shore").parts
+    return only
+
+
+EIGHT = tuple(f"word {number}" for number in range(8))
+
+
+def test_eight_blanks_and_ten_words():
+    # 10!/2! = 1,814,400 ways to fill eight blanks with ten words
+    assert about_guessing(part(*EIGHT, extra=("eel", "goby"))) == (
+        "Guessing alone earns 0.8 of 8 on average; all right by luck: 1 time in 1,814,400."
+    )
+
+
+@pytest.mark.parametrize(
+    ("answers", "extra", "odds"),
+    [
+        (("ebb",), (), "1.0 of 1 on average; right by luck: always."),
+        (("ebb",), ("crab", "eel"), "0.3 of 1 on average; right by luck: 1 time in 3."),
+        # the twins are right once in two each, and so is the third: 1 in 8
+        (("ebb", "Ebb", "flood"), (), "1.5 of 3 on average; all right by luck: 1 time in 8."),
+        # of six ways to fill three blanks two are right
+        (("a|b", "b|a", "c"), (), "1.7 of 3 on average; all right by luck: 1 time in 3."),
+        # 2 · 2 · 1 of 3 · 3 · 3 · 3 ways: a word may be used again, and two blanks accept two
+        (
+            ("a|b", "A|b", "b", "c"),
+            (),
+            "2.0 of 4 on average; all right by luck: about 1 time in 20.",
+        ),
+    ],
+)
+def test_what_guessing_earns(answers, extra, odds):
+    assert about_guessing(part(*answers, extra=extra)) == f"Guessing alone earns {odds}"
+
+
+def test_a_chance_beyond_imagining_is_not_counted_out():
+    ten = [f"word {number}" for number in range(10)]
+    told = about_guessing(part(*ten, extra=[f"more {number}" for number in range(20)]))
+    assert told.endswith("less than 1 time in a thousand million.")
+
+
+def test_without_extra_words_the_last_blank_is_given_away():
+    told = about_last_blank(part(*EIGHT), asked=0)
+    assert told.startswith("A student who knows 7 of 8 gets the last for nothing: ask for two")
+    assert "Extra words on the Deck sheet" in told
+
+
+def test_where_the_unit_has_no_more_words_none_are_asked_for():
+    told = about_last_blank(part(*EIGHT, asked=2), asked=2)
+    assert told.endswith(
+        "gets the last for nothing: the unit has no other words that could be extra words here."
+    )
+
+
+@pytest.mark.parametrize(
+    "silent", [part(*EIGHT, extra=("eel",)), part("ebb"), part("ebb", "Ebb", "flood")]
+)
+def test_nothing_is_said_where_nothing_is_given_away(silent):
+    assert about_last_blank(silent, asked=0) == ""
+
+
+def test_how_many_solutions_there_are():
+    assert about_solutions(part("ebb", "flood")) == "Each clue has one fitting word."
+    assert about_solutions(part("ebb")) == ""
+
+
+def numbers(written, *answers):
+    order = [item.answer for item in written.blanks]
+    return sorted(order.index(answer) + 1 for answer in answers)
+
+
+def test_a_clue_with_two_words_of_which_one_is_needed_elsewhere():
+    one_way = part("crab|animal", "animal", "flood")
+    (number,) = numbers(one_way, "crab")
+    assert about_solutions(one_way) == (
+        f"Blank {number} has more than one right word, but only one way fills every blank."
+    )
+
+
+def test_answers_that_can_be_swapped_are_named_by_their_blanks():
+    swapped = part("crab", "ebb|falling tide", "falling tide|ebb", "silt")
+    first, second = numbers(swapped, "ebb", "falling tide")
+    assert about_solutions(swapped) == (
+        f"Blanks {first} and {second}: accept their answers either way round."
+    )
+    again = part("twelve", "Twelve|dozen", "dozen")
+    (number,) = numbers(again, "Twelve")
+    assert about_solutions(again) == f"Blank {number}: accept “dozen” too."

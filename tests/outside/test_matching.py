@@ -1,0 +1,110 @@
+"""Uniqueness of matchings, against known counts, every way one by one, and another library.
+
+A graph with exactly one complete matching is that matching and an acyclic digraph of the blanks (an
+arrow where a blank fits another's word), and words left over fit nothing. Labelled acyclic digraphs
+number 1, 3, 25, 543 for 1 to 4 points (R. W. Robinson, "Counting labeled acyclic digraphs", 1973;
+the numbers are from memory), times n!/(n - k)! matchings of k blanks and n words. The one matching
+leaves room for n(n + 1)/2 ones at most, as in a triangular matrix. Whether there is a complete
+matching is checked against scipy.sparse.csgraph (the algorithm of Hopcroft and Karp 1973).
+"""
+
+from itertools import permutations, product
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scipy.sparse import csr_array
+from scipy.sparse.csgraph import maximum_bipartite_matching
+
+from decks.bank.matching import (
+    complete_matching,
+    count_complete,
+    has_exactly_one,
+    is_only_matching,
+    round_from,
+)
+
+GRAPHS = st.integers(1, 9).flatmap(
+    lambda words: st.lists(
+        st.frozensets(st.integers(0, words - 1), max_size=4), min_size=1, max_size=9
+    )
+)
+
+
+def every_graph(blanks, words):
+    row = [frozenset(w for w in range(words) if bits >> w & 1) for bits in range(2**words)]
+    return product(row, repeat=blanks)
+
+
+def all_matchings(fits):
+    words = sorted(frozenset().union(*fits))
+    return [
+        way
+        for way in permutations(words, len(fits))
+        if all(word in right for word, right in zip(way, fits, strict=True))
+    ]
+
+
+def known_to_scipy(fits):
+    """Return whether scipy finds a word for every blank."""
+    table = np.zeros((len(fits), 9), dtype=int)
+    for blank, words in enumerate(fits):
+        table[blank, list(words)] = 1
+    return bool((maximum_bipartite_matching(csr_array(table), perm_type="column") >= 0).all())
+
+
+@pytest.mark.parametrize(
+    ("blanks", "words", "number"),
+    [
+        (1, 1, 1),  # n = k: n! times the digraphs
+        (2, 2, 6),
+        (3, 3, 150),
+        (4, 4, 13032),
+        (2, 3, 18),  # 3 · 2 times 3
+        (3, 4, 600),  # 4 · 3 · 2 times 25
+        (2, 4, 36),  # 4 · 3 times 3
+    ],
+)
+def test_as_many_graphs_as_are_known_have_exactly_one_complete_matching(blanks, words, number):
+    assert sum(map(has_exactly_one, every_graph(blanks, words))) == number
+
+
+@pytest.mark.parametrize("size", [1, 2, 3, 4])
+def test_one_matching_alone_allows_as_many_ones_as_a_triangle_and_no_more(size):
+    ones = [sum(map(len, fits)) for fits in every_graph(size, size) if has_exactly_one(fits)]
+    assert max(ones) == size * (size + 1) // 2
+
+
+@given(GRAPHS)
+def test_a_complete_matching_is_found_exactly_when_scipy_finds_one(fits):
+    matching = complete_matching(fits)
+    assert (matching is not None) == known_to_scipy(fits)
+    if matching is not None:
+        assert len(set(matching)) == len(fits)
+        assert all(word in words for word, words in zip(matching, fits, strict=True))
+
+
+@given(GRAPHS.filter(lambda fits: len(fits) <= 5))
+def test_matchings_are_counted_as_one_by_one(fits):
+    ways = all_matchings(fits)
+    assert count_complete(fits) == len(ways)
+    assert has_exactly_one(fits) == (len(ways) == 1)
+    assert all(is_only_matching(fits, way) == (len(ways) == 1) for way in ways)
+
+
+@given(GRAPHS.filter(lambda fits: len(fits) <= 5))
+def test_a_round_can_be_gone_and_is_the_shortest(fits):
+    matching = complete_matching(fits)
+    if matching is None:
+        return
+    for start in range(len(fits)):
+        way = round_from(fits, matching, start)
+        lengths = [
+            sum(a != b for a, b in zip(other, matching, strict=True))
+            for other in all_matchings(fits)
+            if sorted(other) == sorted(matching) and other[start] != matching[start]
+        ]
+        assert len(way) == min(lengths, default=0)
+        for blank, other in zip(way, way[1:] + way[:1], strict=True):
+            assert matching[other] in fits[blank]
