@@ -1,5 +1,6 @@
 """The largest size at which a text fits its box, by measured widths."""
 
+import re
 from dataclasses import dataclass
 
 from decks.layout.breaking import break_text
@@ -56,11 +57,11 @@ def set_at(styled: Styled, size: float, *, width: float, measure: Measure) -> Se
 
 def words_that_fit(styled: Styled, *, width: float, height_: float, measure: Measure) -> int:
     """Return how many words from the start of the text would fit at the smallest size."""
-    words = styled.text.split()
+    words = list(re.finditer(r"[^ \t\n]+", styled.text))
     fitting, failing = 0, len(words) + 1
     while failing - fitting > 1:
         middle = (fitting + failing) // 2
-        start = Styled(" ".join(words[:middle]), styled.strong)
+        start = Styled(styled.text[: words[middle - 1].end()], styled.strong)
         setting = set_at(start, LADDER[-1], width=width, measure=measure)
         if setting and setting.height <= height_:
             fitting = middle

@@ -11,7 +11,7 @@ class Block:
     """A frame that is not parted, with `space` points above it.
 
     `with_next` keeps it on the page of the block after it; `new_page` begins a page with it.
-    `head` is set again, above, where a page begins with this block.
+    `head` is set again, above, where a page begins with this block and both fit.
     """
 
     frame: Frame
@@ -35,7 +35,7 @@ def flow(blocks: Sequence[Block], *, x: float, top: float, bottom: float) -> lis
             if pages[-1] and (block.new_page or y - needed < bottom):
                 pages.append([])
                 y = top
-            if not pages[-1] and block.head:
+            if not pages[-1] and block.head and _fits(block, top - bottom):
                 y -= block.head.height
                 pages[-1].append(Placed(x, y, block.head))
             y -= (block.space if pages[-1] else 0) + block.frame.height
@@ -51,6 +51,10 @@ def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
         if not block.with_next:
             runs.append([])
     return [run for run in runs if run]
+
+
+def _fits(block: Block, page: float) -> bool:
+    return block.head is not None and block.head.height + block.frame.height <= page
 
 
 def _height(run: Sequence[Block]) -> float:

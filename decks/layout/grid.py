@@ -91,10 +91,19 @@ class Grid:
         return self.level_lines[1::2] if self.folded and self.columns == 1 else []
 
     @property
+    def upright_cuts(self) -> int:
+        """How many upright cuts part a leaf into cards; a folded leaf is cut folded."""
+        return len(self.upright_lines) // 2 if self.upright_folds else len(self.upright_lines)
+
+    @property
+    def level_cuts(self) -> int:
+        """How many level cuts part a leaf into cards; a folded leaf is cut folded."""
+        return len(self.level_lines) // 2 if self.level_folds else len(self.level_lines)
+
+    @property
     def cuts(self) -> int:
         """How many straight cuts part a leaf into cards."""
-        lines = len(self.upright_lines) + len(self.level_lines)
-        return lines - len(self.upright_folds) - len(self.level_folds)
+        return self.upright_cuts + self.level_cuts
 
     @cached_property
     def slots(self) -> list[Slot]:

@@ -17,6 +17,8 @@ SMALL_PRINT = 8.5
 MARK_GAP = mm(1)
 MARK_LENGTH = mm(3.5)
 RULE_LENGTH = mm(100)
+RULE_INDENT = mm(6)
+"""Keeps the end of the rule away from the cut mark in the middle of the page."""
 RULE_Y = UNPRINTABLE + mm(0.6)
 CORNER = mm(3.5)
 
@@ -112,7 +114,7 @@ def _marks(grid: Grid) -> list[Line]:
 
 
 def _check_rule(grid: Grid) -> list[Thing]:
-    x, y = SIDE_MARGIN, RULE_Y
+    x, y = SIDE_MARGIN + RULE_INDENT, RULE_Y
     ticks = [
         Line(x + n * RULE_LENGTH / 10, y, x + n * RULE_LENGTH / 10, y + mm(2 if n % 5 else 3))
         for n in range(11)

@@ -17,7 +17,6 @@ INSET = mm(5)
 
 RIBBON = mm(4.5)
 GAP = mm(4)
-AIR = mm(2.6)
 HALF_STROKE = 0.4
 """Half the line of the label's frame, so that its outer edge keeps the inset."""
 
@@ -56,12 +55,17 @@ class Shape:
     @property
     def bottom(self) -> float:
         """The lower edge of what is to be read: above the team's name and the label."""
-        return INSET + 1.4 * self.label_size + AIR
+        return INSET + 1.4 * self.label_size + self.air
 
     @property
     def text_height(self) -> float:
         """The height for what is to be read: below the topic."""
-        return self.height - INSET - self.label_size - AIR - self.bottom
+        return self.height - INSET - self.label_size - self.air - self.bottom
+
+    @property
+    def air(self) -> float:
+        """The white between what is to be read and the small labels."""
+        return mm(2.6) if self.height < mm(80) else mm(4.4)
 
 
 def styled_of(item: Item, *, back: bool) -> Styled:
@@ -73,12 +77,12 @@ def styled_of(item: Item, *, back: bool) -> Styled:
 
 def fit_face(item: Item, shape: Shape) -> Setting | None:
     """Return what a side asks or answers at the largest size that fits, or None."""
-    return fit(
-        styled_of(item, back=shape.back),
-        width=shape.text_width,
-        height_=shape.text_height,
-        measure=measure,
-    )
+    return fit_styled(styled_of(item, back=shape.back), shape)
+
+
+def fit_styled(styled: Styled, shape: Shape) -> Setting | None:
+    """Return a text at the largest size that fits a side, or None."""
+    return fit(styled, width=shape.text_width, height_=shape.text_height, measure=measure)
 
 
 def face(card: Card, shape: Shape, recipe: Recipe) -> Frame:

@@ -1,20 +1,17 @@
 """The study guide: a word bank, clues, and lines to write on."""
 
-from collections.abc import Mapping, Sequence
-from typing import TypeAlias
-
 from cards.item import Item
-from decks.bank import Guide, GuidePart, directions, one_line
+from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
+from decks.layout.fitting import shorten
 from decks.layout.flow import Block
-from decks.layout.frame import Box, Frame, Line, Placed, Thing
+from decks.layout.frame import Frame, Line, Placed, Thing
 from decks.layout.paper import PAPERS
-from decks.layout.runs import Styled
 from decks.layout.units import mm
 from decks.press.faces import styled_of
+from decks.press.fonts import measure
 from decks.press.pages import column, pages
 from decks.press.type import (
-    HEAD,
     HEADING,
     SUBTITLE,
     TITLE,
@@ -28,49 +25,55 @@ from decks.press.type import (
     under_one_another,
     width_of,
 )
-
-Words: TypeAlias = Mapping[str, Styled]
-"""Every entry that a bank of the deck may have, with its bold, raised and lowered letters."""
+from decks.press.word_bank import Entries, entries_of, framed_bank, listed_bank
 
 CLUE = Style(12)
 NUMBER = Style(12, strong=True, tone="quiet")
-WORD = Style(12, strong=True)
 CLUE_X = 26
-BETWEEN = 12
-ROW = mm(14)
+ROW = mm(12.5)
 NEXT_LINE = mm(9)
 LETTERS_A_LINE = 26
 MOST_LINES = 2
-MOST_COLUMNS = 4
+LONG_CLUE = 6
+TALL = mm(90)
+"""A bank taller than this is not set again on the pages that its part goes on to."""
 
 
 def guide_pages(deck: Deck) -> list[Frame]:
     """Return every guide's pages, guide after guide, each numbered by itself."""
     paper = PAPERS[deck.recipe.paper]
     width = column(paper)
-    words = {one_line(c.item.answer): styled_of(c.item, back=True) for c in deck.cards}
+    entries = entries_of(deck.pool)
     made = []
     for guide in deck.guides:
-        parts = [block for n in range(len(guide.parts)) for block in _part(guide, n, words, width)]
+        parts = [
+            block for n in range(len(guide.parts)) for block in _part(guide, n, entries, width)
+        ]
         foot = deck.name if guide.team is None else f"{deck.name} · {guide.team}"
         made += pages(parts, paper, foot=foot, header=_header(deck, guide, width))
     return made
 
 
-def _part(guide: Guide, n: int, words: Words, width: float) -> list[Block]:
+def _part(guide: Guide, n: int, entries: Entries, width: float) -> list[Block]:
     """Return a part's blocks; they stay on one page as long as they are not taller than it."""
     part = guide.parts[n]
-    bank = _bank(part, words, width)
     lines = _lines_to_write(part)
     last = len(part.blanks)
+    bank = framed_bank(part, entries, width)
+    tall = bank.height > TALL
     rows = [
-        Block(_row(number, item, lines, width), head=bank, with_next=number < last)
+        Block(
+            _row(number, item, lines, width),
+            head=None if tall else bank,
+            with_next=number < last and not tall,
+        )
         for number, item in enumerate(part.blanks, start=1)
     ]
-    start = [
-        Block(paragraph(directions(part), width), space=4, with_next=True),
-        Block(bank, space=12, with_next=True),
-    ]
+    start = [Block(paragraph(directions(part), width), space=4, with_next=True)]
+    if tall:
+        start += listed_bank(part, entries, width)
+    else:
+        start.append(Block(bank, space=12, with_next=True))
     if len(guide.parts) > 1:
         start.insert(0, Block(paragraph(f"Part {n + 1}", width, HEADING), space=6, with_next=True))
     return [*start, *rows]
@@ -82,7 +85,7 @@ def _header(deck: Deck, guide: Guide, width: float) -> Frame:
     room = width - indent - blanks.width - 16
     words = under_one_another(
         [
-            paragraph(deck.recipe.title, room, TITLE),
+            paragraph(_title(deck, room), room, TITLE),
             paragraph(f"Study guide · {guide.team or 'everyone'}", room, SUBTITLE),
         ],
         gap=3,
@@ -93,6 +96,10 @@ def _header(deck: Deck, guide: Guide, width: float) -> Frame:
         ribbon = Placed(0, 0, swatch(team, width=12, height=header.height))
         header = framed(header, [ribbon])
     return under_one_another([header, gap(18)])
+
+
+def _title(deck: Deck, room: float) -> str:
+    return shorten(deck.recipe.title, 2 * room / TITLE.size - 4, measure=measure, strong=True)
 
 
 def _name_and_date() -> Frame:
@@ -107,42 +114,6 @@ def _name_and_date() -> Frame:
     return Frame(x - 8, 20, tuple(things))
 
 
-def _bank(part: GuidePart, words: Words, width: float) -> Frame:
-    """Set the words in a thin frame, alphabetical down each column."""
-    pad = 12.0
-    inner = width - 2 * pad
-    entries = [words[entry] for entry in part.bank]
-    columns = min(
-        (_in_columns(entries, count, inner) for count in _counts(part.bank, inner)),
-        key=lambda frame: frame.height,
-    )
-    title = "Bank of answers" if "answer" in directions(part) else "Word bank"
-    inside = under_one_another([paragraph(title, inner, HEAD), columns], gap=4)
-    height = inside.height + 2 * pad - 4
-    box = Box(0, 0, width, height, radius=7, stroke="frame")
-    bank = Frame(width, height, (box, Placed(pad, pad - 2, inside)))
-    return under_one_another([bank, gap(16)])
-
-
-def _counts(bank: tuple[str, ...], width: float) -> range:
-    """Return how many columns there may be: no single word is wider than a column."""
-    widest = max(width_of(word, WORD) for entry in bank for word in entry.split())
-    most = int(width // (widest + BETWEEN))
-    return range(1, max(1, min(MOST_COLUMNS, most, len(bank))) + 1)
-
-
-def _in_columns(bank: Sequence[Styled], count: int, width: float) -> Frame:
-    each = width / count
-    deep = -(-len(bank) // count)
-    columns = [
-        under_one_another(
-            [paragraph(entry, each - BETWEEN, WORD) for entry in bank[start : start + deep]], gap=5
-        )
-        for start in range(0, len(bank), deep)
-    ]
-    return side_by_side([(n * each, column) for n, column in enumerate(columns)], width)
-
-
 def _lines_to_write(part: GuidePart) -> int:
     """Return how many lines every answer gets: as many as the longest needs, told by none."""
     longest = max(len(item.answer) for item in part.blanks)
@@ -150,16 +121,26 @@ def _lines_to_write(part: GuidePart) -> int:
 
 
 def _row(number: int, item: Item, lines: int, width: float) -> Frame:
+    """Return a clue with its lines to write on: beside it, or below where the clue is long."""
+    clue = styled_of(item, back=False)
     line_x = 0.65 * width
-    words = paragraph(styled_of(item, back=False), line_x - CLUE_X - 14, CLUE)
-    height = max(ROW + (lines - 1) * NEXT_LINE, words.height + 14)
+    words = paragraph(clue, line_x - CLUE_X - 14, CLUE)
+    beside = len(words.things) <= LONG_CLUE
+    if not beside:
+        words = paragraph(clue, width - CLUE_X, CLUE)
+    writing = ROW + (lines - 1) * NEXT_LINE
+    height = max(writing, words.height + 9) if beside else words.height + writing
     baseline = height - CLUE.size * 0.8
-    figure = str(number)
-    things: list[Thing] = [
-        line_of(figure, NUMBER, x=CLUE_X - 9 - width_of(figure, NUMBER), y=baseline),
-        Placed(CLUE_X, height - words.height, words),
-    ]
-    for n in range(lines):
-        y = baseline - 5 - n * NEXT_LINE
-        things.append(Line(line_x, y, width, y, 0.7))
-    return Frame(width, height, tuple(things))
+    first_line = baseline - 5 if beside else height - words.height - ROW + 14
+    return Frame(
+        width,
+        height,
+        (
+            line_of(str(number), NUMBER, x=CLUE_X - 9 - width_of(str(number), NUMBER), y=baseline),
+            Placed(CLUE_X, height - words.height, words),
+            *(
+                Line(line_x, first_line - n * NEXT_LINE, width, first_line - n * NEXT_LINE, 0.7)
+                for n in range(lines)
+            ),
+        ),
+    )

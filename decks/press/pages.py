@@ -2,10 +2,12 @@
 
 from collections.abc import Sequence
 
+from decks.layout.fitting import shorten
 from decks.layout.flow import Block, flow
 from decks.layout.frame import Frame, Placed, Text
 from decks.layout.paper import Paper
 from decks.layout.units import mm
+from decks.press.fonts import measure
 from decks.press.type import NOTE, line_of, width_of
 
 MARGIN = mm(19)
@@ -38,4 +40,5 @@ def pages(
 def _foot(paper: Paper, foot: str, number: int, count: int) -> tuple[Text, Text]:
     page = f"page {number} of {count}"
     right = paper.width - MARGIN - width_of(page, NOTE)
+    foot = shorten(foot, (right - MARGIN) / NOTE.size - 1, measure=measure)
     return line_of(foot, NOTE, x=MARGIN, y=FOOT), line_of(page, NOTE, x=right, y=FOOT)

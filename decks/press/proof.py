@@ -1,7 +1,9 @@
 """Reading the proof: what cannot be printed, and what does not fit, before anything is drawn."""
 
+import re
 import unicodedata
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from cards.content import Content
 from cards.finding import Finding, Severity
@@ -10,7 +12,8 @@ from cards.place import Place
 from decks.deck import REVIEW_KINDS
 from decks.layout.fitting import LADDER, words_that_fit
 from decks.layout.grid import Grid
-from decks.press.faces import Shape, fit_face, styled_of
+from decks.layout.runs import Styled
+from decks.press.faces import Shape, fit_face, fit_styled, styled_of
 from decks.press.fonts import measure, unprintable
 from decks.recipe import CardSize, Recipe
 
@@ -29,8 +32,9 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
         ):
             findings += _letters(text, place)
             findings += _size(item, place, shape, recipe)
-        for text in (item.topic, *item.also_right):
-            findings += _letters(text, item.prompt_place)
+        findings += _letters(item.topic, item.topic_place or item.prompt_place, "topic")
+        for text, place in zip(item.also_right, item.also_right_places, strict=False):
+            findings += _letters(text, place, "other right answer")
     return tuple(findings)
 
 
@@ -38,25 +42,34 @@ def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
     """Return what stands in the way of printing the title and the teams' names."""
     cells = [row.name for row in content.teams] + [row.value for row in content.settings]
     places = {folded(cell.text): cell.place for cell in reversed(cells)}
+    named = [("title", recipe.title), *(("team’s name", team.name) for team in recipe.teams)]
     return tuple(
         finding
-        for name in (recipe.title, *(team.name for team in recipe.teams))
-        for finding in _letters(name, places.get(folded(name), Place(name)))
+        for what, name in named
+        for finding in _letters(name, places.get(folded(name), Place(f"The {what}")), what)
     )
 
 
-def _letters(text: str, place: Place) -> Iterator[Finding]:
+def _letters(text: str, place: Place, what: str = "") -> Iterator[Finding]:
+    """Find letters that the typeface lacks; `what` says which text of the row or deck it is."""
     missing = unprintable(text)
     if missing:
+        where = f" for the {what} “{text}”" if what else ""
         shown = ", ".join(_shown(letter) for letter in missing[:3])
         yield Finding(
             "cannot-be-printed",
             Severity.ERROR,
             place,
             text,
-            f"The cards’ typeface has no {shown}.",
-            "Write it in other characters, or in words.",
+            f"The cards’ typeface has no {shown}{where}.",
+            _how_to_write(missing),
         )
+
+
+def _how_to_write(missing: Sequence[str]) -> str:
+    if any(letter.isprintable() for letter in missing):
+        return "Write it in other characters, or in words."
+    return "It cannot be seen: clear the cell and write the text again."
 
 
 def _shown(letter: str) -> str:
@@ -69,14 +82,7 @@ def _size(item: Item, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Fi
     if fit_face(item, shape) is not None:
         return
     styled = styled_of(item, back=shape.back)
-    words = words_that_fit(
-        styled, width=shape.text_width, height_=shape.text_height, measure=measure
-    )
     side = "back" if shape.back else "front"
-    if words:
-        mend = f"The first {words} of its {len(styled.text.split())} words would fit: shorten it"
-    else:
-        mend = "It begins with a word that is wider than the card: part it or write it shorter"
     larger = {CardSize.SMALL: " or choose a larger card", CardSize.MEDIUM: " or take large cards"}
     yield Finding(
         "does-not-fit",
@@ -84,5 +90,18 @@ def _size(item: Item, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Fi
         place,
         styled.text,
         f"This does not fit on the {side} of a {recipe.card_size} card at {LADDER[-1]} points.",
-        f"{mend}{larger.get(recipe.card_size, '')}.",
+        f"{_what_would_fit(styled, shape)}{larger.get(recipe.card_size, '')}.",
     )
+
+
+def _what_would_fit(styled: Styled, shape: Shape) -> str:
+    words = re.findall(r"[^ \t\n]+", styled.text)
+    wide = [w for w in words if measure(w, styled.strong) * LADDER[-1] > shape.text_width]
+    if wide:
+        return f"“{wide[0]}” is wider than the card: part it or write it shorter"
+    fitting = words_that_fit(
+        styled, width=shape.text_width, height_=shape.text_height, measure=measure
+    )
+    if fit_styled(replace(styled, text=" ".join(words), spans=()), shape):
+        return "It would fit with fewer line breaks: take some out"
+    return f"The first {fitting} of its {len(words)} words would fit: shorten it"

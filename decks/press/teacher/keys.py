@@ -1,6 +1,7 @@
 """The answer keys: the study guides in their own order, and the cards by label."""
 
-from decks.bank import Guide
+from decks.bank import Guide, GuidePart
+from decks.bank.telling import about_guessing, about_last_blank, about_solutions
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.press.faces import styled_of
@@ -87,15 +88,20 @@ def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
             for blank, item in enumerate(part.blanks, start=1)
         ]
         blocks += table(columns, rows)
-        blocks.append(_guessing(part.guess_mean, len(part.blanks), part.extra_words, width))
+        blocks.append(_about(part, deck.recipe.extra_words, width))
     return blocks
 
 
-def _guessing(mean: float, blanks: int, extra_words: tuple[str, ...], width: float) -> Block:
-    note = f"Guessing alone earns {mean:.1f} of {blanks} on average."
-    if extra_words:
-        note = f"Extra words, right for no blank: {', '.join(extra_words)}. {note}"
-    return Block(paragraph(note, width, NOTE), space=5)
+def _about(part: GuidePart, asked: int, width: float) -> Block:
+    """Return the note under a part: its extra words, its solutions, and what guessing earns."""
+    extra = ", ".join(part.extra_words)
+    sentences = [
+        f"Extra words, right for no blank: {extra}." if extra else "",
+        about_solutions(part),
+        about_guessing(part),
+        about_last_blank(part, asked=asked),
+    ]
+    return Block(paragraph(" ".join(filter(None, sentences)), width, NOTE), space=5)
 
 
 def _cards(hand: tuple[Card, ...], width: float) -> list[Block]:
@@ -114,7 +120,11 @@ def _cards(hand: tuple[Card, ...], width: float) -> list[Block]:
                 (styled_of(card.item, back=True), STRONG),
                 (_also(card.item.also_right), NOTE),
             ),
-            cell(columns[3], (card.item.topic, NOTE), (card.item.level.name.lower(), NOTE)),
+            cell(
+                columns[3],
+                (card.item.topic or "no topic", NOTE),
+                (card.item.level.name.lower(), NOTE),
+            ),
         ]
         for card in hand
     ]

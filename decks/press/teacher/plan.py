@@ -8,14 +8,16 @@ from decks.layout.stacking import Pile, Stack
 from decks.press.fonts import measure
 from decks.press.type import NOTE, Style, line_of, paragraph, under_one_another
 
-LONG_EDGE = 140.0
+LONG_EDGE = 165.0
+LONG_EDGE_OF_SEVERAL = 140.0
 NAME = Style(8.5)
 LABELS = Style(8.5, tone="quiet")
 
 
 def cut_plan(deck: Deck, grid: Grid, stack: Stack, *, title: str) -> Frame:
     """Return the drawing of one stack's leaf; an empty title is left out."""
-    scale = LONG_EDGE / max(grid.width, grid.height)
+    longest = LONG_EDGE_OF_SEVERAL if title else LONG_EDGE
+    scale = longest / max(grid.width, grid.height)
     page = Box(0, 0, grid.width * scale, grid.height * scale, radius=2, stroke="frame")
     piles: list[Thing] = []
     for slot, pile in zip(grid.slots, stack.piles, strict=False):

@@ -3,13 +3,14 @@
 from decks.deck import Deck
 from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
+from decks.layout.units import in_mm
 from decks.recipe import GuideFor
 from decks.words import counted
 
 CUTTING = (
     "Adults only. Guard in place, fingers behind it, blade down and latched whenever the hand "
-    "leaves it. A few sheets at a time: about 6 of card or 15 of paper at the most. The maker’s "
-    "instructions and the school’s rules come first."
+    "leaves it. A few sheets at a time: about 6 of card or 15 of paper at the most, and a folded "
+    "leaf counts as two. The maker’s instructions and the school’s rules come first."
 )
 MOVING = (
     "Walking only. Floor clear, bags away, an arm’s length apart, no cards or paper lying where "
@@ -53,25 +54,24 @@ def folding() -> str:
 
 def cutting(grid: Grid, stacks: tuple[Stack, ...]) -> str:
     """Say where and how often to cut."""
-    level = len(grid.level_lines) - len(grid.level_folds)
-    upright = len(grid.upright_lines) - len(grid.upright_folds)
+    size = f"{in_mm(grid.card_width):.1f} × {in_mm(grid.card_height):.1f} mm"
+    level = counted(grid.level_cuts, "level cut")
     text = (
-        "Keep the leaves in order, leaf 1 on top. Cut straight across from mark to mark: "
-        f"{level} level cuts, then {upright} upright ones, {grid.cuts} in all."
+        "Keep the leaves in order, leaf 1 on top. Join the marks of the top leaf with pencil and "
+        f"ruler and cut along the lines: {level}, then {grid.upright_cuts} upright, {grid.cuts} "
+        f"in all. A card measures {size}. Cut a few leaves at a time."
     )
     if len(stacks) == 1:
         return text
-    return (
-        f"{text} The leaves make {len(stacks)} stacks, named at their top edge: cut and pile each "
-        "by itself."
-    )
+    return f"{text} The leaves make {len(stacks)} stacks, named at their top edge."
 
 
 def piling() -> str:
     """Say why nothing needs sorting."""
     return (
-        "Each place on the leaf gives one pile, its lowest number on top. Lay a team’s piles on "
-        "one another in the order of the plan: nothing needs sorting."
+        "Each place on the leaf gives one pile, its lowest number on top; what is cut later goes "
+        "under what was cut before. Lay a team’s piles on one another in the order of the plan: "
+        "nothing needs sorting."
     )
 
 

@@ -43,6 +43,10 @@ def test_a_head_is_set_again_where_a_page_begins_with_its_block():
     assert flowed(block(15), *rows) == [[100, 85, 45], [100, 85]]
 
 
+def test_a_head_that_does_not_fit_with_its_block_is_left_out():
+    assert flowed(block(50), block(90, head=Frame(50, 15, ()))) == [[100], [100]]
+
+
 def test_a_new_page_is_begun_where_it_is_asked_for_but_never_an_empty_one():
     assert flowed(block(10, new_page=True), block(10, new_page=True)) == [[100], [100]]
 

@@ -80,11 +80,11 @@ def test_a_folded_card_has_its_back_beside_it_or_below_it():
         (CardSize.SMALL, Sides.DUPLEX, 8),  # 2 x 4: (2 + 1) + (4 + 1)
         (CardSize.MEDIUM, Sides.DUPLEX, 6),  # 2 x 2: (2 + 1) + (2 + 1)
         (CardSize.LARGE, Sides.DUPLEX, 5),  # 1 x 2: (1 + 1) + (2 + 1)
-        (CardSize.SMALL, Sides.FOLD, 7),  # one of the three upright lines is the fold
-        (CardSize.LARGE, Sides.FOLD, 4),  # one of the three level lines is the fold
+        (CardSize.SMALL, Sides.FOLD, 6),  # folded first: its two outer edges are one cut, 1 + 5
+        (CardSize.LARGE, Sides.FOLD, 3),  # the same for its upper and lower edge: 2 + 1
     ],
 )
-def test_the_number_of_cuts_is_that_of_the_lines_that_are_not_folds(size, sides, cuts):
+def test_the_number_of_cuts_is_that_of_the_lines_of_a_leaf_as_it_is_cut(size, sides, cuts):
     assert make_grid(PaperName.LETTER, size, sides, Flip.LONG).cuts == cuts
 
 

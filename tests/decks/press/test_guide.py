@@ -50,6 +50,18 @@ def test_every_clue_has_its_line_and_nothing_stands_below_the_margin(paper, coun
         assert min(y for y in body if y not in feet) >= BOTTOM
 
 
+@pytest.mark.parametrize("paper", PaperName)
+@pytest.mark.parametrize(("asked", "answered"), [(70, 60), (60, 3), (3, 60), (200, 140)])
+def test_the_longest_texts_that_cards_hold_stay_on_their_pages(paper, asked, answered):
+    items = [
+        item(f"prompt {n} {'word ' * asked}", f"answer {n} {'word ' * answered}", row=n)
+        for n in range(12)
+    ]
+    for page in pages(items, paper):
+        body = [y + thing.y for thing, _x, y in things(page) if isinstance(thing, Text)]
+        assert len([y for y in body if y < BOTTOM - 1]) == 2  # the foot's two texts
+
+
 def test_a_part_too_long_for_a_page_goes_on_with_its_bank_above_it():
     long = "a long clue " * 60
     made = pages([item(f"{n} {long}", f"answer {n}", row=n) for n in range(6)])

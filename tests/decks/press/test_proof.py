@@ -66,6 +66,23 @@ def test_a_word_wider_than_the_card_is_found():
     assert "wider than the card" in finding.mend
 
 
+def test_too_many_line_breaks_are_named_as_such():
+    (finding,) = findings(
+        item("one\ntwo\nthree\nfour\nfive\nsix\nseven\neight\nnine\nten\n" * 2, "a")
+    )
+    assert "fewer line breaks" in finding.mend
+
+
+def test_the_wide_word_is_named_wherever_it_stands():
+    (finding,) = findings(item(f"short {'m' * 60}", "answer"))
+    assert f"“{'m' * 60}” is wider than the card" in finding.mend
+
+
+def test_a_letter_in_a_topic_is_said_to_be_in_the_topic():
+    (finding,) = findings(item(topic="Tides ☃"))
+    assert "for the topic “Tides ☃”" in finding.wrong
+
+
 def test_the_title_and_the_teams_are_proofread_too():
     empty = Content("Shore", (), (), (), (), "0")
     teams = make_teams(["Heron", "Otter ☃"], [None, None])

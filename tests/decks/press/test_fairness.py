@@ -1,0 +1,78 @@
+"""The page that shows how fair the deal is, as frames before any PDF."""
+
+import pytest
+from strategies import TEAMS, card
+
+from decks.deck import make_deck
+from decks.layout.frame import Line, Placed, Ribbon, Text
+from decks.press.teacher.fairness import fairness
+from decks.recipe import Dealing, Recipe
+from decks.team import make_teams
+
+WIDTH = 500
+
+
+def page(items, teams, **settings):
+    recipe = Recipe(title="Shore", teams=make_teams(TEAMS[:teams], [None] * teams), **settings)
+    return fairness(make_deck(recipe, items, number=1, seed="s"), WIDTH)
+
+
+def things(frame, kind, x=0.0):
+    for thing in frame.things:
+        if isinstance(thing, Placed):
+            yield from things(thing.frame, kind, x + thing.x)
+        elif isinstance(thing, kind):
+            yield thing, x
+
+
+def words(blocks):
+    return " ".join(thing.text for block in blocks for thing, _x in things(block.frame, Text))
+
+
+def picture(blocks):
+    (frame,) = [block.frame for block in blocks if "equal chance: " in words([block])]
+    return frame
+
+
+ITEMS = [card(n, n % 3 + 1, f"Topic {n % 4}", answer=f"{n} tide") for n in range(25)]
+
+
+@pytest.mark.parametrize("teams", [2, 4, 12])
+def test_bars_are_as_long_as_chances_and_the_mark_stands_at_the_equal_one(teams):
+    frame = picture(page(ITEMS, teams))
+    ends = {}
+    for ribbon, x in things(frame, Ribbon):
+        ends[ribbon.team] = max(ends.get(ribbon.team, 0), x + ribbon.x + ribbon.width)
+    start = min(x + ribbon.x for ribbon, x in things(frame, Ribbon))
+    ((mark, _x),) = things(frame, Line)
+    shown = [float(text.text[:-2]) for text, _x in things(frame, Text) if text.text.endswith(" %")]
+    assert len(ends) == teams
+    per_cent = (mark.x - start) * teams / 100
+    for team, chance in enumerate(shown[:teams]):
+        assert ends[team] - start == pytest.approx(chance * per_cent, abs=1)
+
+
+def test_points_and_words_have_a_row_with_what_is_proven():
+    said = words(page(ITEMS[:24], 4))
+    # eight cards of each level, two a team: 2 x 0.9 + 2 x 0.75 + 2 x 0.6 = 4.5 points a hand
+    assert "Points to expect 4.5 4.5 4.5 4.5 0" in said
+    assert "Words to read 24 24 24 24 0" in said
+    assert "Clashes" not in said
+
+
+def test_cards_that_could_answer_each_other_are_told_where_there_are_any():
+    said = words(page([card(n, answer="ebb") for n in range(3)], 2))
+    assert "Pairs in one hand that could answer each other's blank: 1." in said
+    assert "No deal as even has fewer." in said
+
+
+def test_a_smaller_hand_is_said_to_win_less_often():
+    assert "a team with fewer cards wins less often" in words(page(ITEMS, 2))
+    assert "a team with fewer cards wins less often" not in words(page(ITEMS[:24], 2))
+
+
+@pytest.mark.parametrize(
+    ("teams", "settings"), [(1, {}), (3, {"deal": Dealing.COPIES})], ids=["one team", "copies"]
+)
+def test_without_a_race_there_is_no_picture(teams, settings):
+    assert "equal chance" not in words(page(ITEMS, teams, **settings))
