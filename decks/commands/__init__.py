@@ -1,12 +1,16 @@
 """The command line: one small module for each command, put together here."""
 
 import sys
+from io import TextIOWrapper
+from typing import cast
 
 import typer
 
 from cards.finding import FairdealError, UnreadableFileError
 from decks.commands.build import build
-from decks.recipe import UsageError
+from decks.commands.check import check
+from decks.commands.start import start
+from decks.settings import UsageError
 
 app = typer.Typer(
     add_completion=False,
@@ -14,6 +18,8 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
+app.command()(start)
+app.command()(check)
 app.command()(build)
 
 
@@ -27,6 +33,9 @@ def main() -> None:
 
     0 done, 1 the content has errors, 2 the call is wrong, 3 a file could not be read or written.
     """
+    for stream in (sys.stdout, sys.stderr):
+        # a terminal that lacks a letter must not stop a deck that is already made
+        cast("TextIOWrapper", stream).reconfigure(errors="backslashreplace")
     try:
         app()
     except FairdealError as error:

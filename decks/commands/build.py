@@ -5,47 +5,38 @@ from typing import Annotated
 
 import typer
 
-from decks.recipe import SETTINGS
+from decks.settings import SETTINGS
 
-EXPECTS = {setting.key: setting.expects for setting in SETTINGS}
+_SETTINGS = {setting.key: setting for setting in SETTINGS}
 
 
-def _option(key: str, name: str, what: str) -> typer.models.OptionInfo:
-    option: typer.models.OptionInfo = typer.Option(name, help=f"{what}: {EXPECTS[key]}.")
+def option_for(key: str, name: str) -> typer.models.OptionInfo:
+    """Return the option for a setting, helped by the words of its row on the Deck sheet."""
+    setting = _SETTINGS[key]
+    option: typer.models.OptionInfo = typer.Option(
+        name, help=f"{setting.what} ({setting.expects})."
+    )
     return option
 
 
 def build(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     file: Annotated[Path, typer.Argument(help="The workbook (.xlsx) or CSV file.")],
     *,
-    title: Annotated[str | None, _option("title", "--title", "The deck's name")] = None,
-    activity: Annotated[
-        str | None, _option("activity", "--activity", "What the deck is for")
-    ] = None,
-    teams: Annotated[str | None, _option("teams", "--teams", "Who plays")] = None,
-    deal: Annotated[
-        str | None,
-        _option("deal", "--deal", "Whether the items are divided or every team gets all of them"),
-    ] = None,
-    paper: Annotated[str | None, _option("paper", "--paper", "The paper in the printer")] = None,
-    size: Annotated[str | None, _option("card_size", "--size", "How large a card is")] = None,
-    sides: Annotated[
-        str | None, _option("sides", "--sides", "Print both sides, or fold front on back")
-    ] = None,
-    flip: Annotated[
-        str | None, _option("flip", "--flip", "The edge that the printer flips on")
-    ] = None,
-    ink: Annotated[str | None, _option("ink", "--ink", "What the ribbons are printed in")] = None,
-    guide: Annotated[
-        str | None, _option("guide", "--guide", "Who gets a study guide of their own")
-    ] = None,
-    extra_words: Annotated[
-        str | None,
-        _option("extra_words", "--extra-words", "Words in a bank that are right for no blank"),
-    ] = None,
-    seed: Annotated[
-        str | None, _option("seed", "--seed", "The same seed gives the same deck again")
-    ] = None,
+    title: Annotated[str | None, option_for("title", "--title")] = None,
+    activity: Annotated[str | None, option_for("activity", "--activity")] = None,
+    teams: Annotated[str | None, option_for("teams", "--teams")] = None,
+    deal: Annotated[str | None, option_for("deal", "--deal")] = None,
+    cards: Annotated[str | None, option_for("cards", "--cards")] = None,
+    mix: Annotated[str | None, option_for("mix", "--mix")] = None,
+    paper: Annotated[str | None, option_for("paper", "--paper")] = None,
+    size: Annotated[str | None, option_for("card_size", "--size")] = None,
+    sides: Annotated[str | None, option_for("sides", "--sides")] = None,
+    flip: Annotated[str | None, option_for("flip", "--flip")] = None,
+    ink: Annotated[str | None, option_for("ink", "--ink")] = None,
+    guide: Annotated[str | None, option_for("guide", "--guide")] = None,
+    extra_words: Annotated[str | None, option_for("extra_words", "--extra-words")] = None,
+    reading_grade: Annotated[str | None, option_for("reading_grade", "--reading-grade")] = None,
+    seed: Annotated[str | None, option_for("seed", "--seed")] = None,
     out: Annotated[
         Path | None, typer.Option(help="The folder to make the decks' folder in.")
     ] = None,
@@ -65,6 +56,8 @@ def build(  # noqa: PLR0913 (one parameter an option is how typer reads them)
         "activity": activity,
         "teams": teams,
         "deal": deal,
+        "cards": cards,
+        "mix": mix,
         "paper": paper,
         "card_size": size,
         "sides": sides,
@@ -72,6 +65,7 @@ def build(  # noqa: PLR0913 (one parameter an option is how typer reads them)
         "ink": ink,
         "guide": guide,
         "extra_words": extra_words,
+        "reading_grade": reading_grade,
         "seed": seed,
     }
     given = {key: value for key, value in options.items() if value is not None}

@@ -1,18 +1,20 @@
 """Reading a file, resolving its recipe, and everything that is found in it."""
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from cards.checking import check, sound_items
-from cards.content import Content
+from cards.content import Cell, Content, SettingRow
 from cards.finding import Finding, Severity
 from cards.item import Item
+from cards.place import Place
 from cards.reading import read
 from decks.deck import REVIEW_KINDS
 from decks.layout.grid import Grid, make_grid
 from decks.press.proof import proofread, proofread_names
-from decks.recipe import Recipe, resolve
+from decks.recipe import Recipe
+from decks.settings import resolve
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,18 +24,33 @@ class Inspection:
     content: Content
     recipe: Recipe
     grid: Grid
-    findings: tuple[Finding, ...]
+    about_deck: tuple[Finding, ...]
+    about_rows: tuple[Finding, ...]
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        """All findings."""
+        return self.about_deck + self.about_rows
 
     @property
     def errors(self) -> tuple[Finding, ...]:
-        """The findings that keep their row out of a deck."""
-        return tuple(finding for finding in self.findings if finding.severity is Severity.ERROR)
+        """The findings that keep their row out of a deck, or stop any deck."""
+        return _errors(self.findings)
+
+    @property
+    def deck_errors(self) -> tuple[Finding, ...]:
+        """The errors in settings, teams and title: no deck can be made past them."""
+        return _errors(self.about_deck)
+
+    @property
+    def asked(self) -> tuple[Item, ...]:
+        """The items without an error that a review asks."""
+        return tuple(item for item in self.items if item.kind in REVIEW_KINDS)
 
     @property
     def items(self) -> tuple[Item, ...]:
-        """The items that a deck can be made of, in the teacher's order."""
-        sound = sound_items(self.content, self.findings)
-        return tuple(item for item in sound if item.kind in REVIEW_KINDS)
+        """The items without an error, in the teacher's order."""
+        return sound_items(self.content, self.findings)
 
 
 def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
@@ -41,11 +58,25 @@ def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
 
     Raises `UnreadableFileError` for the file and `UsageError` for an option.
     """
-    content = read(file)
+    content = _with_grade(read(file), options)
     recipe, about_recipe = resolve(content, options)
     grid = make_grid(recipe.paper, recipe.card_size, recipe.sides, recipe.flip)
     checked = check(content, [team.name for team in recipe.teams])
     # what is wrong already need not be proofread as well
-    sound: Sequence[Item] = sound_items(content, checked)
-    proof = proofread(sound, recipe, grid) + proofread_names(recipe, content)
-    return Inspection(content, recipe, grid, (*about_recipe, *checked, *proof))
+    sound = sound_items(content, checked)
+    about_deck = (*about_recipe, *proofread_names(recipe, content))
+    about_rows = (*checked, *proofread(sound, recipe, grid))
+    return Inspection(content, recipe, grid, about_deck, about_rows)
+
+
+def _with_grade(content: Content, options: Mapping[str, str]) -> Content:
+    """Let a grade from the command line stand for the one on the Deck sheet, which a rule reads."""
+    if "reading_grade" not in options:
+        return content
+    place = Place("--reading-grade")
+    row = SettingRow(Cell("Reading grade", place), Cell(options["reading_grade"], place))
+    return replace(content, settings=(*content.settings, row))
+
+
+def _errors(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    return tuple(finding for finding in findings if finding.severity is Severity.ERROR)

@@ -11,7 +11,7 @@ from decks.deck import Deck, make_deck
 from decks.layout.stacking import Stack, plan
 from decks.press.papers import print_papers
 from decks.record import Colophon, write
-from decks.shelf import next_number, put, shelf_of
+from decks.shelf import NumberTakenError, next_number, put, shelf_of
 
 
 class ContentError(FairdealError):
@@ -27,17 +27,25 @@ def make(
     and `UnreadableFileError`; nothing is written then.
     """
     seen = inspect(file, options)
-    if seen.errors and not skip_errors:
-        raise ContentError(telling.stopped(file.name, seen.findings))
-    if not seen.items:
-        raise ContentError(telling.nothing_left(file.name, seen.findings))
+    if seen.deck_errors or (seen.errors and not skip_errors):
+        raise ContentError(telling.stopped(file.name, seen))
+    if not seen.asked:
+        raise ContentError(telling.nothing_left(file.name, seen))
     shelf = shelf_of(file, out)
+    try:
+        return _make_next(file.name, seen, shelf)
+    except NumberTakenError:
+        # another build was a moment quicker; the number after its own is free
+        return _make_next(file.name, seen, shelf)
+
+
+def _make_next(name: str, seen: Inspection, shelf: Path) -> list[str]:
     number = next_number(shelf)
     seed = seen.recipe.seed or f"{seen.content.digest}/{number}"
-    deck = make_deck(seen.recipe, seen.items, number=number, seed=seed)
+    deck = make_deck(seen.recipe, seen.asked, number=number, seed=seed)
     stacks = plan([len(hand) for hand in deck.hands], len(seen.grid.slots))
-    folder = put(shelf, number, _files(file.name, seen, deck, stacks))
-    return telling.made(folder, deck, seen.grid, stacks, seen.findings)
+    folder = put(shelf, number, _files(name, seen, deck, stacks))
+    return telling.made(folder, deck, stacks, seen)
 
 
 def _files(name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...]) -> dict[str, bytes]:

@@ -1,57 +1,81 @@
-"""What the terminal says: few lines, places first, the mend beside the fault."""
+"""What the terminal says of a build: few lines, places first, the mend beside the fault."""
 
-from collections.abc import Sequence
 from pathlib import Path
 
-from cards.finding import Finding, Severity
+from cards.finding import Finding
+from decks.bank import findings_about
+from decks.commands.inspection import Inspection
+from decks.commands.report import told_in_a_build
 from decks.dealing import fairness_sentence
 from decks.deck import Deck
-from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
 from decks.press.cards import loading
+from decks.recipe import Dealing
 from decks.words import counted
 
-MOST_FINDINGS = 20
 
-
-def made(
-    folder: Path, deck: Deck, grid: Grid, stacks: tuple[Stack, ...], findings: Sequence[Finding]
-) -> list[str]:
+def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) -> list[str]:
     """Say what was made, how to print it and how fair it is."""
     leaves = sum(stack.leaves for stack in stacks)
     names = [team.name for team in deck.recipe.teams]
     cards = f"{counted(len(deck.cards), 'card')} for {counted(len(names), 'team')}"
     return [
-        *listed(findings),
+        *told_in_a_build([*seen.findings, *_unsound(deck, seen)]),
         f"{deck.name}: {cards}, on {counted(leaves, 'leaf', 'leaves')}.",
-        f"Print   cards.pdf: {loading(grid)}.",
+        f"Print   cards.pdf: {loading(seen.grid)}.",
         f"Fair    {fairness_sentence(deck.deal, names)}",
+        *[f"Note    {line}" for line in _notes(deck, seen)],
         "Next    teacher.pdf says how to cut and pile, and has the answers.",
         f"Folder  {folder}",
     ]
 
 
-def stopped(name: str, findings: Sequence[Finding]) -> str:
+def _unsound(deck: Deck, seen: Inspection) -> list[Finding]:
+    """Return where two answers fit in a study guide, as far as no rule has named the cell."""
+    named = {finding.place for finding in seen.findings}
+    found = dict.fromkeys(f for guide in deck.guides for f in findings_about(guide))
+    return [finding for finding in found if finding.place not in named]
+
+
+def _notes(deck: Deck, seen: Inspection) -> list[str]:
+    """Say what a teacher may not expect of this deck."""
+    notes = []
+    left_out = len(seen.content.items) - len(seen.items)
+    if left_out:
+        notes.append(f"{counted(left_out, 'row')} with errors left out.")
+    details = len(seen.items) - len(seen.asked)
+    if details:
+        notes.append(f"{counted(details, 'supporting detail')} left out: a review asks none.")
+    if deck.recipe.deal is Dealing.COPIES and any(item.team for item in seen.items):
+        notes.append("Every team gets every card, also those that the Team column sets to one.")
+    if deck.choice:
+        notes.append(_chosen(deck))
+        notes += deck.choice.advice
+    empty = sum(not hand for hand in deck.hands)
+    if empty:
+        teams = f"{counted(empty, 'team')} {'has' if empty == 1 else 'have'} no card"
+        notes.append(f"{teams}: add rows, or take fewer teams.")
+    return notes
+
+
+def _chosen(deck: Deck) -> str:
+    chosen = len(deck.choice.items) if deck.choice else 0
+    return f"{chosen} of {counted(len(deck.pool), 'item')} chosen."
+
+
+def stopped(name: str, seen: Inspection) -> str:
     """Say why nothing was built."""
-    errors = sum(finding.severity is Severity.ERROR for finding in findings)
-    end = (
-        f"Nothing was built. Mend {'this' if errors == 1 else 'these'} in {name} and build again, "
-        "or build without those rows: --skip-errors."
-    )
-    return "\n".join([f"{counted(errors, 'error')} in {name}", *listed(findings), end])
+    errors = len(seen.errors)
+    end = f"Nothing was built. Mend {'this' if errors == 1 else 'these'} in {name} and build again"
+    if not seen.deck_errors:
+        end += ", or build without those rows: --skip-errors"
+    head = f"{counted(errors, 'error')} in {name}"
+    return "\n".join([head, *told_in_a_build(seen.findings), f"{end}."])
 
 
-def nothing_left(name: str, findings: Sequence[Finding]) -> str:
+def nothing_left(name: str, seen: Inspection) -> str:
     """Say that there is no item to make a card of."""
     head = f"There is no row in {name} that a card can be made of, so nothing was built."
-    return "\n".join([head, *listed(findings)])
-
-
-def listed(findings: Sequence[Finding]) -> list[str]:
-    """Return the findings a line each, errors first, the rest of a long list counted."""
-    order = list(Severity)
-    ranked = sorted(findings, key=lambda f: (order.index(f.severity), f.place))
-    lines = [f"{finding.severity:<8}{finding}" for finding in ranked[:MOST_FINDINGS]]
-    if len(ranked) > MOST_FINDINGS:
-        lines.append(f"… and {len(ranked) - MOST_FINDINGS} more.")
-    return lines
+    if seen.items:
+        head += " Supporting details are for sorting; a review needs words, facts or questions."
+    return "\n".join([head, *told_in_a_build(seen.findings)])

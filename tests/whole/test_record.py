@@ -2,6 +2,7 @@
 
 import hashlib
 import json
+import re
 
 import pytest
 from support.shore import ITEMS, fairdeal
@@ -30,6 +31,21 @@ def test_copies_give_every_team_every_item_under_the_same_label(build):
     assert len(hands) == 3
     assert all(hand == hands[0] for hand in hands)
     assert len(hands[0]) == len(ITEMS)
+
+
+def test_as_many_items_are_chosen_as_were_asked_for_with_the_mix(build):
+    record = record_of(build("--cards", "10", "--mix", "50/30/20"))
+    levels = [card["level"] for card in record["cards"]]
+    assert [levels.count(level) for level in (1, 2, 3)] == [5, 3, 2]  # 50, 30, 20 % of 10
+    assert record["choosing"]["goals"]["level"] == {"reached": 0, "bound": 0}
+    assert record["recipe"]["cards"] == 10
+
+
+def test_what_the_content_lacks_for_a_mix_is_told(workbook, tmp_path):
+    done = fairdeal("build", workbook, "--out", tmp_path, "--cards", "12", "--mix", "0/0/1")
+    assert done.returncode == 0, done.stderr
+    # 22 items, levels in turn by threes: 6 of them are hard, and 12 were asked for
+    assert sum(map(int, re.findall(r"(\d+) more hard item", done.stdout))) == 6
 
 
 def test_the_digests_are_those_of_the_papers(build):

@@ -7,11 +7,15 @@ import pytest
 from support.shore import fairdeal
 
 
-def write(path, rows):
+def write(path, rows, settings=()):
     book = openpyxl.Workbook()
     for row in rows:
         book.active.append(row)
     book.active.title = "Facts"
+    if settings:
+        deck = book.create_sheet("Deck")
+        for row in settings:
+            deck.append(row)
     book.save(path)
     return path
 
@@ -32,7 +36,23 @@ def test_rows_with_errors_are_left_out_when_asked_and_listed(tmp_path):
     done = fairdeal("build", path, "--skip-errors")
     assert done.returncode == 0, done.stderr
     assert "Facts B4" in done.stdout
+    assert "1 row with errors left out" in done.stdout
     assert '"Facts B4"' in (tmp_path / "Shore decks/01/deck.json").read_text(encoding="utf-8")
+
+
+def test_errors_in_settings_stop_a_build_that_skips_errors_in_rows(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", GOOD, settings=[["Setting", "Value"], ["Paper", "A5"]])
+    done = fairdeal("build", path, "--skip-errors")
+    assert done.returncode == 1
+    assert "Deck B2" in done.stderr
+    assert not (tmp_path / "Shore decks").exists()
+
+
+def test_a_terminal_without_the_titles_letters_does_not_stop_a_deck(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", GOOD)
+    done = fairdeal("build", path, "--title", "Θάλασσα", PYTHONUTF8="0", PYTHONIOENCODING="cp1252")
+    assert done.returncode == 0, done.stderr
+    assert (tmp_path / "Shore decks/01/deck.json").exists()
 
 
 @pytest.mark.parametrize(

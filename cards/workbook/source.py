@@ -1,0 +1,66 @@
+"""The teacher's file, opened to be copied with marks."""
+
+import io
+import re
+import warnings
+import zipfile
+from pathlib import Path
+
+from openpyxl import Workbook, load_workbook
+from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.worksheet import Worksheet
+
+from cards.reading.file import tables_of
+from cards.reading.limits import MOST_KEPT_BYTES
+from cards.reading.packed.lean import lean_workbook
+from cards.reading.table import Table
+from cards.workbook import look
+from cards.workbook.results import Results, has_formulas, results_of
+
+_NOT_IN_NAMES = re.compile(r"[\[\]:*?/\\\x00-\x1f]")
+_LONGEST_NAME = 31
+_NARROWEST, _WIDEST = 12, 60
+
+
+def opened(path: Path) -> tuple[Workbook, Results]:
+    """Return a workbook, or the rows of another kind of file as one, and its formulas' results.
+
+    Macros are left out; so are pictures and the formats of blank cells where they are enormous.
+    """
+    if path.suffix.lower() not in {".xlsx", ".xlsm"}:
+        return _of_tables(path), {}
+    data = path.read_bytes()
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        unpacked = sum(part.file_size for part in archive.infolist())
+    if unpacked > MOST_KEPT_BYTES:
+        data = lean_workbook(data, path.name)
+    with warnings.catch_warnings():
+        # They tell of drawings and styles that are left out.
+        warnings.simplefilter("ignore")
+        book = load_workbook(io.BytesIO(data), rich_text=True)
+        if not has_formulas(book):
+            return book, {}
+        return book, results_of(book, load_workbook(io.BytesIO(data), data_only=True))
+
+
+def _of_tables(path: Path) -> Workbook:
+    book = Workbook()
+    book.remove(book.worksheets[0])
+    for table in tables_of(path)[0]:
+        _copy(table, book.create_sheet(sheet_name(table.title)))
+    return book
+
+
+def _copy(table: Table, sheet: Worksheet) -> None:
+    widths: dict[int, int] = {}
+    for row in table.rows:
+        for column, cell in row.cells.items():
+            look.write(sheet, (row.number, column), cell.text)
+            widths[column] = max(widths.get(column, _NARROWEST), len(cell.text) + 2)
+    for column, width in widths.items():
+        sheet.column_dimensions[get_column_letter(column)].width = min(width, _WIDEST)
+
+
+def sheet_name(title: str) -> str:
+    """Return a title as the name of a sheet, which may not be long nor hold certain signs."""
+    return _NOT_IN_NAMES.sub(" ", title)[:_LONGEST_NAME].strip(" '") or "Sheet"

@@ -1,0 +1,60 @@
+"""`fairdeal check`: everything that is found in a file, and nothing made of it."""
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from cards.finding import Finding
+from decks.commands.build import option_for
+
+
+def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
+    file: Annotated[Path, typer.Argument(help="The workbook (.xlsx) or CSV file.")],
+    *,
+    mark: Annotated[
+        bool, typer.Option("--mark", help="Write a copy with the cells coloured, and notes.")
+    ] = False,
+    as_json: Annotated[
+        bool, typer.Option("--json", help="Print one JSON document, for programs.")
+    ] = False,
+    teams: Annotated[str | None, option_for("teams", "--teams")] = None,
+    paper: Annotated[str | None, option_for("paper", "--paper")] = None,
+    size: Annotated[str | None, option_for("card_size", "--size")] = None,
+    sides: Annotated[str | None, option_for("sides", "--sides")] = None,
+    reading_grade: Annotated[str | None, option_for("reading_grade", "--reading-grade")] = None,
+) -> None:
+    """Say what is wrong in a file, cell by cell, and how to mend it. The file is not changed."""
+    from decks.commands import report  # noqa: PLC0415 (help is not to load the press)
+    from decks.commands.inspection import inspect  # noqa: PLC0415 (as above)
+
+    options = {
+        "teams": teams,
+        "paper": paper,
+        "card_size": size,
+        "sides": sides,
+        "reading_grade": reading_grade,
+    }
+    seen = inspect(file, {key: value for key, value in options.items() if value is not None})
+    if as_json:
+        marked = _marked(file, report.ranked(seen.findings)) if mark else None
+        typer.echo(report.as_json(file.name, seen, marked))
+    else:
+        for line in (*report.told(seen.findings), report.verdict(file.name, seen)):
+            typer.echo(line)
+        if mark:
+            typer.echo(report.marking(file, _marked(file, report.ranked(seen.findings))))
+    if seen.errors or not seen.asked:
+        raise typer.Exit(1)
+
+
+def _marked(file: Path, findings: Sequence[Finding]) -> Path | None:
+    """Write the marked copy, if there is anything to mark, and return its path."""
+    from cards.workbook import marked_copy, marked_path, save_new  # noqa: PLC0415 (loads openpyxl)
+
+    if not findings:
+        return None
+    path = marked_path(file)
+    save_new(path, marked_copy(file, findings))
+    return path

@@ -1,0 +1,119 @@
+"""What the terminal says of findings: errors first, places first, the mend beside the fault."""
+
+import json
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from cards.finding import Finding, Severity
+from cards.place import column_letters
+from decks.commands.inspection import Inspection
+from decks.words import counted
+
+MOST_ALIKE = 5
+"""How many findings of one code are told of one sheet before the rest is only counted."""
+
+MOST_IN_A_BUILD = 20
+"""How many lines of findings a build tells; checking tells all of them."""
+
+_ORDER = tuple(Severity)
+
+
+def ranked(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    """Return findings with errors first, then by sheet and cell."""
+    return tuple(
+        sorted(findings, key=lambda one: (_ORDER.index(one.severity), one.place, one.code))
+    )
+
+
+def told(findings: Sequence[Finding]) -> Iterator[str]:
+    """Yield the findings a line each; of many alike on a sheet, the first and how many more."""
+    ordered = ranked(findings)
+    alike: dict[tuple[str, ...], list[Finding]] = {}
+    for finding in ordered:
+        alike.setdefault(_likeness(finding), []).append(finding)
+    shown: Counter[tuple[str, ...]] = Counter()
+    for finding in ordered:
+        group = alike[_likeness(finding)]
+        most = len(group) if len(group) == MOST_ALIKE + 1 else MOST_ALIKE
+        shown[_likeness(finding)] += 1
+        if shown[_likeness(finding)] <= most:
+            yield f"{finding.severity:<8}{finding}"
+        if shown[_likeness(finding)] == most and group[most:]:
+            yield f"        … and {len(group) - most} more like this{_columns(group[most:])}"
+
+
+def _likeness(finding: Finding) -> tuple[str, ...]:
+    return finding.severity, finding.code, finding.place.sheet
+
+
+def _columns(findings: Sequence[Finding]) -> str:
+    columns = sorted({one.place.column for one in findings if one.place.column})
+    if not columns:
+        return ""
+    letters = " and ".join(column_letters(column) for column in columns)
+    return f" in {'column' if len(columns) == 1 else 'columns'} {letters}"
+
+
+def told_in_a_build(findings: Sequence[Finding]) -> list[str]:
+    """Return the first findings a line each, and how to see the rest."""
+    lines = list(told(findings))
+    if len(lines) <= MOST_IN_A_BUILD:
+        return lines
+    return [*lines[:MOST_IN_A_BUILD], "… and more: fairdeal check tells them all."]
+
+
+def tally(findings: Sequence[Finding]) -> str:
+    """Return how many findings there are of each severity, as `2 errors, 1 note`."""
+    counts = Counter(finding.severity for finding in findings)
+    return ", ".join(counted(counts[one], one) for one in Severity if counts[one])
+
+
+def verdict(name: str, seen: Inspection) -> str:
+    """Return the closing line of a check: what was found, and what to do now."""
+    ready = f"{counted(len(seen.asked), 'item')}, ready to build."
+    if seen.errors:
+        mend = f"mend the {'error' if len(seen.errors) == 1 else 'errors'}, then build."
+        return f"{tally(seen.findings)} in {name}: {mend}"
+    if not seen.asked:
+        return f"There is no row in {name} that a card can be made of."
+    if seen.findings:
+        return f"{tally(seen.findings)} in {name}, no errors: {ready}"
+    return f"Nothing to mend in {name}: {ready}"
+
+
+def marking(file: Path, marked: Path | None) -> str:
+    """Say where the marked copy is, and what it lacks."""
+    if marked is None:
+        return "No marked copy was written: there is nothing to mark."
+    without = " without its macros" if file.suffix.lower() == ".xlsm" else ""
+    return f"Marked  {marked}: a copy{without}, with its cells coloured and a note on each."
+
+
+def as_json(name: str, seen: Inspection, marked: Path | None) -> str:
+    """Return a check as one JSON document; see the README for its fields."""
+    counts = Counter(finding.severity for finding in seen.findings)
+    document = {
+        "file": name,
+        "ready": bool(seen.asked) and not seen.errors,
+        "items": len(seen.asked),
+        "counts": {severity.value: counts[severity] for severity in Severity},
+        "findings": [_record(finding) for finding in ranked(seen.findings)],
+        "marked": str(marked) if marked else None,
+    }
+    return json.dumps(document, indent=2)
+
+
+def _record(finding: Finding) -> dict[str, object]:
+    place = finding.place
+    return {
+        "code": finding.code,
+        "severity": finding.severity.value,
+        "sheet": place.sheet,
+        "cell": place.cell,
+        "row": place.row or None,
+        "column": place.column or None,
+        "found": finding.found,
+        "wrong": finding.wrong,
+        "mend": finding.mend,
+    }
