@@ -1,6 +1,7 @@
 """Everything that one file of the teacher's holds."""
 
 from dataclasses import dataclass
+from pathlib import Path
 
 from cards.finding import Finding
 from cards.item import Item
@@ -41,6 +42,7 @@ class Content:
     a deck leaves out the rows that an error stands in. `findings` are those of reading (cells that
     could not be understood, each replaced by what is likeliest). `digest` is the hexadecimal
     SHA-256 of what the file says (not of the file's bytes): equal content has an equal digest.
+    `folder` is where the file stands, if it is a file.
     """
 
     name: str
@@ -49,3 +51,4 @@ class Content:
     settings: tuple[SettingRow, ...]
     findings: tuple[Finding, ...]
     digest: str
+    folder: Path | None = None

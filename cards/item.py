@@ -42,7 +42,8 @@ class Item:
     `team` is the name of the team that the item is pinned to, or None. `wrong` holds the wrong
     choices, `also_right` the other right answers. Texts may hold line breaks. The places are those
     of the cells that the texts stand in; `also_right_places` and `wrong_places` go with the texts
-    one by one. `topic_place` and `level_place` are None where the cell is blank.
+    one by one. `topic_place` and `level_place` are None where the cell is blank. `picture` names a
+    file in the workbook's folder, or is blank.
     """
 
     prompt: str
@@ -62,6 +63,8 @@ class Item:
     level_place: Place | None = None
     also_right_places: tuple[Place, ...] = ()
     wrong_places: tuple[Place, ...] = ()
+    picture: str = ""
+    picture_place: Place | None = None
 
     @property
     def key(self) -> str:

@@ -15,6 +15,7 @@ from cards.checking.evenness import lonely_topic, same_level, uneven_length
 from cards.checking.grades import hard_to_read
 from cards.checking.mixed import capital_among_small, number_among_words, plural_among_singular
 from cards.checking.nearly import nearly_same_prompt
+from cards.checking.pictures import missing_picture
 from cards.checking.repeats import same_item, same_prompt_other_answer
 from cards.checking.rivals import right_for_another, same_answer
 from cards.checking.rule import Rule
@@ -34,6 +35,7 @@ RULES = (
     Rule("no-answer", Severity.ERROR, _PRACTICE, no_answer),
     Rule("same-prompt-other-answer", Severity.ERROR, _PRACTICE, same_prompt_other_answer),
     Rule("unknown-team", Severity.ERROR, _PRACTICE, unknown_team),
+    Rule("picture-missing", Severity.ERROR, _PRACTICE, missing_picture),
     Rule("wrong-sum", Severity.ERROR, _PRACTICE, wrong_sum),
     Rule("same-item", Severity.WARNING, _PRACTICE, same_item),
     Rule("nearly-same-prompt", Severity.WARNING, _PRACTICE, nearly_same_prompt),

@@ -46,6 +46,7 @@ class Columns:
     topic: int | None = None
     level: int | None = None
     team: int | None = None
+    picture: int | None = None
     also_right: tuple[int, ...] = ()
     wrong: tuple[int, ...] = ()
 
@@ -73,6 +74,7 @@ def columns_of(roles: Roles, *, last: int, kind: Kind | None = None) -> Columns 
         topic=_first(roles, Role.TOPIC),
         level=_first(roles, Role.LEVEL),
         team=_first(roles, Role.TEAM),
+        picture=_first(roles, Role.PICTURE),
         also_right=_all(roles, Role.ALSO_RIGHT),
         wrong=_all(roles, Role.WRONG),
     )

@@ -30,4 +30,5 @@ def _said(item: Item) -> list[object]:
         item.also_right,
         item.wrong,
         item.team or "",
+        item.picture,
     ]

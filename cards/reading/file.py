@@ -1,6 +1,7 @@
 """A file, read by whoever knows its kind."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from cards.content import Content
@@ -43,7 +44,7 @@ def read(path: Path) -> Content:
     wrong with single cells is found, not raised.
     """
     tables, findings = tables_of(path)
-    return gathered(path.name, tables, findings)
+    return replace(gathered(path.name, tables, findings), folder=path.parent)
 
 
 def tables_of(path: Path) -> Read:

@@ -1,0 +1,64 @@
+"""Pictures that are named in a row: beside the file, or a finding at their cell."""
+
+import os
+
+import pytest
+from support.workbooks import fill
+
+from cards.checking import check
+from cards.checking.pictures import is_beside
+from cards.reading import read
+
+
+def findings(folder, name):
+    book = fill({"Facts": [("Prompt", "Answer", "Picture"), ("What digs?", "lugworm", name)]})
+    book.save(folder / "shore.xlsx")
+    found = check(read(folder / "shore.xlsx"), ["Heron"])
+    return [one for one in found if one.code == "picture-missing"]
+
+
+def test_a_picture_beside_the_file_or_in_a_folder_there_is_passed_in_silence(tmp_path):
+    (tmp_path / "pictures").mkdir()
+    for name in ("lugworm.png", "pictures/worm cast.JPG"):
+        (tmp_path / name).write_bytes(b"")
+        assert findings(tmp_path, name) == []
+
+
+def test_a_picture_that_is_not_there_is_found_at_its_cell_with_the_near_miss(tmp_path):
+    (tmp_path / "lugworm.png").write_bytes(b"")
+    (finding,) = findings(tmp_path, "lugwrom.png")
+    assert (finding.severity, finding.place.cell) == ("error", "C2")
+    assert "Did you mean lugworm.png?" in finding.mend
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "../secret.png",
+        "pictures/../../secret.png",
+        "..\\secret.png",
+        "C:\\secret.png",
+        "C:secret.png",
+        "\\\\server\\share\\secret.png",
+        "https://example.org/secret.png",
+        "file:///secret.png",
+        "NUL",
+        "nul\0.png",
+        "x" * 5000,
+    ],
+)
+def test_a_name_that_leads_elsewhere_is_never_followed(tmp_path, name):
+    folder = tmp_path / "unit"
+    folder.mkdir()
+    (tmp_path / "secret.png").write_bytes(b"")
+    assert not is_beside(name, folder)
+    assert not is_beside(str(tmp_path / "secret.png"), folder)
+
+
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="no links here")
+def test_a_link_out_of_the_folder_is_not_followed_either(tmp_path):
+    folder = tmp_path / "unit"
+    folder.mkdir()
+    (tmp_path / "secret.png").write_bytes(b"")
+    (folder / "link.png").symlink_to(tmp_path / "secret.png")
+    assert not is_beside("link.png", folder)
