@@ -42,8 +42,10 @@ def write(deck: Deck, colophon: Colophon) -> str:
         "guide": [_part(guide.team, part) for guide in deck.guides for part in guide.parts],
         "choosing": _choosing(deck),
         "fairness": {
-            goal.name: {"reached": goal.reached, "bound": goal.bound} for goal in deck.deal.goals
+            goal.name: {"reached": goal.reached, "bound": goal.bound, "unit": goal.unit}
+            for goal in deck.deal.goals
         },
+        "chance_to_win": _chances(deck),
         "left_out": [{"place": place, "why": why} for place, why in colophon.left_out],
         "papers": dict(colophon.papers),
         "leaves": colophon.leaves,
@@ -71,6 +73,12 @@ def _card(deck: Deck, card: Card) -> dict[str, Any]:
         "expected_share": card.item.level.expected_share,
         "item": card.item.key,
     }
+
+
+def _chances(deck: Deck) -> dict[str, float]:
+    """Return each team's chance of finishing first if all are equally good, ties shared."""
+    names = [team.name for team in deck.recipe.teams]
+    return {name: round(chance, 9) for name, chance in zip(names, deck.deal.chances, strict=False)}
 
 
 def _spans(spans: Spans) -> list[list[Any]]:

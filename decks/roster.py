@@ -27,19 +27,20 @@ def roster(wanted: Wanted, rows: Sequence[TeamRow]) -> tuple[tuple[Team, ...], l
     by_name: dict[str, TeamRow] = {}
     for row in rows:
         by_name.setdefault(folded(row.name.text), row)
-    names = _names(wanted, [row.name.text for row in by_name.values()])
+    names = _names(wanted, list(by_name.values()))
     colours = [_colour(by_name.get(folded(name))) or colour_named(name) for name in names]
     return make_teams(names, colours), findings
 
 
-def _names(wanted: Wanted, listed_names: list[str]) -> list[str]:
+def _names(wanted: Wanted, rows: Sequence[TeamRow]) -> list[str]:
     if isinstance(wanted, list):
         return wanted
+    on_sheet = [row.name.text for row in rows]
     if wanted is None:
-        return listed_names[:MOST_TEAMS] or default_names(4)
-    taken = {folded(name) for name in listed_names[:wanted]}
-    made_up = [name for name in default_names(MOST_TEAMS) if folded(name) not in taken]
-    return [*listed_names, *made_up][:wanted]
+        return on_sheet[:MOST_TEAMS] or default_names(4)
+    inks = {_colour(row) or colour_named(row.name.text) for row in rows}
+    made_up = [name for name in default_names(len(COLOURS)) if colour_named(name) not in inks]
+    return [*on_sheet, *made_up][:wanted]
 
 
 def _colour(row: TeamRow | None) -> str | None:

@@ -1,13 +1,10 @@
-"""What a blank accepts."""
+"""What a blank accepts, and how a bank shows it."""
 
 import re
 
-from cards.item import Item, folded
+from cards.answers import accepted
 
-
-def accepted(item: Item) -> frozenset[str]:
-    """Return, folded, every text that is right where an item's prompt stands."""
-    return frozenset(map(folded, (item.answer, *item.also_right)))
+__all__ = ["accepted", "one_line"]
 
 
 def one_line(text: str) -> str:

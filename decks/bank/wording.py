@@ -27,7 +27,7 @@ def _use(part: GuidePart, noun: str) -> str:
         article = "An" if noun == "answer" else "A"
         again = f"{article} {noun} may be used more than once"
         return f"{again}; {left}." if left else f"{again}."
-    return f"Each {noun} is used once at most; {left}." if left else f"Every {noun} is used once."
+    return f"Each is used once at most; {left}." if left else f"Each {noun} is used once."
 
 
 def _left_over(count: int) -> str:

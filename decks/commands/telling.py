@@ -6,7 +6,7 @@ from cards.finding import Finding
 from decks.bank import findings_about
 from decks.commands.inspection import Inspection
 from decks.commands.report import told_in_a_build
-from decks.dealing import fairness_sentence
+from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
 from decks.layout.stacking import Stack
 from decks.press.cards import loading
@@ -51,11 +51,7 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     if deck.choice:
         notes.append(_chosen(deck))
         notes += deck.choice.advice
-    empty = sum(not hand for hand in deck.hands)
-    if empty:
-        teams = f"{counted(empty, 'team')} {'has' if empty == 1 else 'have'} no card"
-        notes.append(f"{teams}: add rows, or take fewer teams.")
-    return notes
+    return [*notes, *deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])]
 
 
 def _chosen(deck: Deck) -> str:

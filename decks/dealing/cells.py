@@ -47,6 +47,16 @@ class Table:
     free: tuple[int, ...]
     pinned: tuple[tuple[int, ...], ...]
 
+    def merged(self, alike: Callable[[Cell], Cell]) -> "Table":
+        """Return the table in which every cell stands for those that it is `alike` of."""
+        cells = tuple(sorted({alike(cell) for cell in self.cells}))
+        members = [[n for n, cell in enumerate(self.cells) if alike(cell) == one] for one in cells]
+        return Table(
+            cells,
+            tuple(sum(self.free[n] for n in group) for group in members),
+            tuple(tuple(sum(row[n] for n in group) for group in members) for row in self.pinned),
+        )
+
     def groups(self, attribute: Attribute) -> tuple[Group, ...]:
         """Return the cells that share a value, for each value of the attribute."""
         found: dict[object, list[int]] = {}

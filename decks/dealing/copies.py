@@ -14,4 +14,5 @@ def deal_copies(items: Sequence[Item], team_names: Sequence[str], seed: str) -> 
     order = list(items)
     random.Random(f"{seed}/deal").shuffle(order)
     hands = (tuple(order),) * len(team_names)
-    return Deal(hands, tuple(goal(hands, name, 0, items) for name in GOALS))
+    chances = tuple(1 / len(team_names) for _ in team_names)
+    return Deal(hands, tuple(goal(hands, name, 0, items) for name in GOALS), chances)

@@ -5,22 +5,29 @@ from dataclasses import dataclass
 from cards.item import Item
 
 Hands = tuple[tuple[Item, ...], ...]
+CARDS, THOUSANDTHS, WORDS, PAIRS = "cards", "thousandths of a point", "words", "pairs of cards"
+"""The units of goals."""
 
 
 @dataclass(frozen=True, slots=True)
 class Goal:
-    """One wish of a fair deal: that the teams' counts of cards differ as little as can be.
+    """One wish of a fair deal: that the teams differ as little as can be.
 
-    `name` is `cards`, `level`, `topic` or `kind`. `reached` is the largest difference between any
-    two teams, in cards, over all values of that attribute; `bound` is the largest difference that
-    no deal can go below, given the goals before it. `counts` holds for each value, in its natural
-    order, the number of cards of each team.
+    `name` is `cards`, `level`, `topic`, `kind`, `expected points`, `reading load` or `clashes`.
+    `reached` and `bound` are whole numbers of the `unit`. `reached` is the largest difference
+    between any two teams, over all values of the attribute; `bound` is a difference that no deal
+    goes below, given what is reached of the goals before it. `counts` holds for each value, in
+    its natural order, what each team has, in the same unit.
+
+    Clashes are no difference but a number: the pairs of cards in one hand that could answer each
+    other's blank, over all hands.
     """
 
     name: str
     reached: int
     bound: int
     counts: tuple[tuple[str, tuple[int, ...]], ...] = ()
+    unit: str = CARDS
 
     @property
     def proven(self) -> bool:
@@ -30,7 +37,11 @@ class Goal:
 
 @dataclass(frozen=True, slots=True)
 class Deal:
-    """The hands in team order, each in an order of its own, and the goals in order of weight."""
+    """The hands in team order, each in an order of its own, and the goals in order of weight.
+
+    `chances` holds each team's chance to finish first when all teams are equally good.
+    """
 
     hands: Hands
     goals: tuple[Goal, ...]
+    chances: tuple[float, ...] = ()

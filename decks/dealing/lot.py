@@ -14,17 +14,18 @@ from decks.dealing.program import Program, solve
 Counts = tuple[tuple[int, ...], ...]  # [team][cell], beside the pinned items
 
 _WEIGHTS = 100_000
-_TRIES = 8
 
 
-def draw(table: Table, ranges: Sequence[Range], rng: random.Random) -> Counts | None:
+def draw(
+    table: Table, ranges: Sequence[Range], rng: random.Random, *, tries: int = 4
+) -> Counts | None:
     """Deal all free items so that every team stays within every range.
 
-    A team may find no hand because of the hands drawn before it: then all is drawn anew. None
-    means that there is no such deal, or that it was missed every time.
+    A team may find no hand because of the hands drawn before it: then all is drawn anew, up to
+    `tries` times. None means that there is no such deal, or that it was missed every time.
     """
     teams = len(table.pinned)
-    for _ in range(_TRIES):
+    for _ in range(tries):
         hands = _draw_once(table, ranges, rng)
         if len(hands) == teams:
             return tuple(hands[team] for team in range(teams))

@@ -31,6 +31,7 @@ class Model:
 
     def __init__(self, table: Table, limits: Sequence[Limit]) -> None:
         self.program = Program()
+        self._pinned = table.pinned
         self._x = [[self.program.column(0, free) for free in table.free] for _ in table.pinned]
         self._spans: list[tuple[int, int]] = []
         for cell, free in enumerate(table.free):
@@ -53,6 +54,18 @@ class Model:
         for high, low in self._add_spans(ranges):
             self.program.row(-INFINITY, largest, [(high, 1), (low, -1)])
             self.program.cost[high], self.program.cost[low] = 1, -1
+
+    def minimise_spread(self, weights: Sequence[int]) -> None:
+        """Make the difference between the heaviest and the lightest hand the cost.
+
+        `weights` holds what a card of each cell weighs.
+        """
+        high, low = self.program.column(cost=1), self.program.column(cost=-1)
+        for have, row in zip(self._pinned, self._x, strict=True):
+            held = sum(count * weight for count, weight in zip(have, weights, strict=True))
+            terms: _Terms = list(zip(row, weights, strict=True))
+            self.program.row(-INFINITY, -held, [*terms, (high, -1)])
+            self.program.row(-held, INFINITY, [*terms, (low, -1)])
 
     def minimise_by_lot(self, rng: random.Random) -> None:
         """Let weights that are drawn decide which values differ more, where a limit leaves open."""

@@ -3,21 +3,29 @@
 import math
 import random
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
-from decks.dealing.cells import GOALS, LIKED, Table
+from decks.dealing.cells import GOALS, LIKED, Cell, Table
 from decks.dealing.even import Range, even_ranges
 from decks.dealing.lot import Counts, draw
 from decks.dealing.model import Limit, Model
 from decks.dealing.program import solve
 
+_LOTS = 2  # how often levels and topics are settled anew before kinds are modelled
+_BEFORE_KIND = ("cards", "level", "topic")
+
 
 @dataclass(frozen=True, slots=True)
 class Fairest:
-    """The counts of the fairest deal, and per goal the difference that no deal goes below."""
+    """The counts of the fairest deal, and per goal the difference that no deal goes below.
+
+    A deal is as fair when it keeps the `limits`; every deal within the `ranges` does.
+    """
 
     counts: Counts
     bounds: dict[str, int]
+    limits: tuple[Limit, ...]
+    ranges: tuple[Range, ...]
 
 
 def fairest(table: Table, rng: random.Random) -> Fairest:
@@ -27,32 +35,72 @@ def fairest(table: Table, rng: random.Random) -> Fairest:
     itself. Only for the others are the goals taken one after the other.
     """
     even = {name: even_ranges(table, [attribute]) for name, attribute in GOALS.items()}
-    counts = _draw(table, [span for ranges in even.values() for span in ranges], rng)
+    ranges = tuple(span for spans in even.values() for span in spans)
+    counts = _draw(table, ranges, rng)
     if counts is not None:
-        return Fairest(counts, {name: _widest(ranges) for name, ranges in even.items()})
+        limits = tuple(map(Limit, even.values()))
+        bounds = {name: _widest(ranges) for name, ranges in even.items()}
+        return Fairest(counts, bounds, limits, ranges)
     return _goal_by_goal(table, even, rng)
 
 
 def _draw(table: Table, ranges: Sequence[Range], rng: random.Random) -> Counts | None:
     """Draw a deal within the ranges that keeps to the liked ranges too, as far as can be."""
-    for liked in (LIKED, LIKED[:1], ()):
-        counts = draw(table, [*ranges, *even_ranges(table, liked)], rng)
+    for liked in (LIKED, LIKED[:1]):
+        counts = draw(table, [*ranges, *even_ranges(table, liked)], rng, tries=2)
         if counts is not None:
             return counts
-    return None
+    return draw(table, ranges, rng)
 
 
 def _goal_by_goal(table: Table, even: dict[str, tuple[Range, ...]], rng: random.Random) -> Fairest:
-    limits: list[Limit] = []
-    bounds: dict[str, int] = {}
-    counts = _in_turn(table)
-    for name, ranges in even.items():
-        stage = _Stage(table, tuple(limits), ranges)
-        counts, limit, bounds[name] = stage.as_even_as_counted() or stage.as_even_as_can_be(counts)
-        limits.append(limit)
-    counts = _settled(table, limits, rng) or counts
-    kept = [span for limit in limits for span in _reached(limit.ranges, counts)]
-    return Fairest(_draw(table, kept, rng) or counts, bounds)
+    """Take the goals one after the other: first all but kinds, which triple the unknowns.
+
+    Once levels and topics are settled, kinds mostly come out as even as counted; only where they
+    do not are they modelled as well.
+    """
+    coarse = table.merged(_without_kind)
+    stages = _Stages(coarse, _in_turn(coarse))
+    for name in _BEFORE_KIND:
+        stages.add(name, even_ranges(coarse, [GOALS[name]]))
+    limits = [
+        replace(limit, ranges=even[name])
+        for name, limit in zip(_BEFORE_KIND, stages.limits, strict=True)
+    ]
+    for _ in range(_LOTS):
+        settled = _refined(table, coarse, _settled(coarse, stages.limits, rng) or stages.counts)
+        ranges = (*_kept(limits, settled), *even["kind"])
+        counts = _draw(table, ranges, rng)
+        if counts is not None:
+            bounds = stages.bounds | {"kind": _widest(even["kind"])}
+            return Fairest(counts, bounds, (*limits, Limit(even["kind"])), ranges)
+    stages = _Stages(table, _refined(table, coarse, stages.counts), limits, stages.bounds)
+    stages.add("kind", even["kind"])
+    counts = _settled(table, stages.limits, rng) or stages.counts
+    kept = _kept(stages.limits, counts)
+    counts = _draw(table, kept, rng) or counts
+    return Fairest(counts, stages.bounds, tuple(stages.limits), kept)
+
+
+def _without_kind(cell: Cell) -> Cell:
+    return cell._replace(kind=0)
+
+
+@dataclass(slots=True)
+class _Stages:
+    """What the goals so far have led to."""
+
+    table: Table
+    counts: Counts
+    limits: list[Limit] = field(default_factory=list)
+    bounds: dict[str, int] = field(default_factory=dict)
+
+    def add(self, name: str, ranges: tuple[Range, ...]) -> None:
+        """Make one more goal as small as it can be."""
+        stage = _Stage(self.table, tuple(self.limits), ranges)
+        found = stage.as_even_as_counted() or stage.as_even_as_can_be(self.counts)
+        self.counts, limit, self.bounds[name] = found
+        self.limits.append(limit)
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,8 +156,35 @@ def _reached(ranges: Sequence[Range], counts: Counts) -> list[Range]:
     return reached
 
 
+def liked_ranges(table: Table, counts: Counts) -> tuple[Range, ...]:
+    """Return what counts keep to of the ranges that are not promised, but liked."""
+    even = even_ranges(table, LIKED)
+    return tuple(
+        replace(span, least=min(span.least, had.least), most=max(span.most, had.most))
+        for span, had in zip(even, _reached(even, counts), strict=True)
+    )
+
+
 def _widest(ranges: Sequence[Range]) -> int:
     return max((span.width for span in ranges), default=0)
+
+
+def _kept(limits: Sequence[Limit], counts: Counts) -> tuple[Range, ...]:
+    return tuple(span for limit in limits for span in _reached(limit.ranges, counts))
+
+
+def _refined(table: Table, coarse: Table, counts: Counts) -> Counts:
+    """Return counts of a merged table as counts of the table itself, kind after kind."""
+    index = {cell: number for number, cell in enumerate(coarse.cells)}
+    wanted = [list(row) for row in counts]
+    refined = [[0] * len(table.cells) for _ in counts]
+    for number, cell in enumerate(table.cells):
+        left, place = table.free[number], index[_without_kind(cell)]
+        for row, want in zip(refined, wanted, strict=True):
+            row[number] = min(left, want[place])
+            want[place] -= row[number]
+            left -= row[number]
+    return tuple(map(tuple, refined))
 
 
 def _in_turn(table: Table) -> Counts:

@@ -4,9 +4,41 @@ from collections import Counter
 from collections.abc import Sequence
 
 from cards.item import folded
-from decks.dealing.deal import Deal, Goal
+from decks.dealing.deal import CARDS, Deal, Goal
 
 _MOST_NAMED = 3
+_MOST_LISTED = 6
+_SMALL = 0.1
+
+
+def chance_sentence(deal: Deal, team_names: Sequence[str]) -> str:
+    """Say how often each team would finish first if all teams were equally good.
+
+    Nothing is said where nothing can be told apart: with one team, or without cards.
+    """
+    if len(team_names) == 1 or not any(deal.hands):
+        return ""
+    equal = f"{_times(1 / len(team_names))} in 100"
+    shown = [_times(chance) for chance in deal.chances]
+    if len(set(shown)) == 1:
+        return f"If every team is equally good, each finishes first about {shown[0]} times in 100."
+    if len(team_names) > _MOST_LISTED:
+        said = f"each finishes first about {min(shown, key=float)} to {max(shown, key=float)}"
+        return f"If every team is equally good, {said} times in 100; an equal chance is {equal}."
+    named = [f"{name} {times}" for name, times in zip(team_names, shown, strict=True)]
+    first = f"{team_names[0]} finishes first about {shown[0]} times in 100"
+    others = _listed(named[1:], "and")
+    return f"If every team is equally good, {first}, {others}; an equal chance is {equal}."
+
+
+def deal_warnings(deal: Deal, team_names: Sequence[str]) -> list[str]:
+    """Say what a teacher should know before the cards are cut: teams that go without."""
+    empty = [name for name, hand in zip(team_names, deal.hands, strict=True) if not hand]
+    if not empty or not any(deal.hands):
+        return []
+    cards, get = sum(map(len, deal.hands)), "gets" if len(empty) == 1 else "get"
+    found = f"{_listed(empty, 'and')} {get} no card: {_cards(cards)} for {len(team_names)} teams."
+    return [f"{found} Add rows, clear cells of the Team column, or have fewer teams."]
 
 
 def fairness_sentence(deal: Deal, team_names: Sequence[str]) -> str:
@@ -21,8 +53,9 @@ def fairness_sentence(deal: Deal, team_names: Sequence[str]) -> str:
         return f"The one team has all {_cards(len(deal.hands[0]))}."
     if len(set(deal.hands)) == 1:
         return f"Every team has the same {_cards(len(deal.hands[0]))}."
-    uneven = [goal for goal in deal.goals if goal.reached > 1 and _is_news(goal)]
-    sentences = [_sizes(deal), _even(deal.goals), *map(_uneven, uneven)]
+    counted = [goal for goal in deal.goals if goal.unit == CARDS]
+    uneven = [goal for goal in counted if goal.reached > 1 and _is_news(goal)]
+    sentences = [_sizes(deal), _even(counted), *map(_uneven, uneven)]
     if uneven:
         sentences.append(_reason(deal, uneven, team_names))
     return " ".join(filter(None, sentences))
@@ -97,6 +130,11 @@ def _cards(count: int) -> str:
 
 def _teams(count: int) -> str:
     return "One team has" if count == 1 else f"{count} teams have"
+
+
+def _times(chance: float) -> str:
+    """Return a chance as times in 100: whole, but for small ones, which would all look alike."""
+    return f"{100 * chance:.0f}" if chance >= _SMALL else f"{100 * chance:.1f}"
 
 
 def _listed(parts: Sequence[str], word: str) -> str:

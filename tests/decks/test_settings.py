@@ -122,6 +122,13 @@ def test_where_the_sheet_has_too_few_teams_names_are_made_up():
     assert names(recipe) == ["Blue", "Orange", "Green"]
 
 
+def test_no_made_up_team_has_the_ink_of_a_team_of_the_sheet():
+    sheet = content(teams=[("Heron", "blue"), ("Otter", "#E0B000"), ("Green", None)])
+    recipe, _ = resolve(sheet, {"teams": "12"})
+    assert len({team.colour for team in recipe.teams}) == 12
+    assert names(recipe)[:4] == ["Heron", "Otter", "Green", "Orange"]
+
+
 def test_a_team_called_by_a_colour_has_that_colour():
     recipe, _ = resolve(content(), {"teams": "Red, Blue, Heron"})
     red, blue, heron = (team.colour for team in recipe.teams)

@@ -67,7 +67,7 @@ def test_no_guide_is_made_where_none_is_asked_for(build):
 
 @pytest.mark.parametrize(
     ("words", "says"),
-    [("0", "Every answer is used once"), ("1", "one is left over"), ("3", "three are left over")],
+    [("0", "Each answer is used once"), ("1", "one is left over"), ("3", "three are left over")],
 )
 def test_the_directions_say_how_many_words_are_left_over(build, words, says):
     deck = build("--extra-words", words)

@@ -1,16 +1,24 @@
 """How fair the deal is, so that a student can check it by counting."""
 
-from decks.dealing import Goal, fairness_sentence
+from collections.abc import Callable, Sequence
+
+from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Goal, fairness_sentence
 from decks.deck import Deck
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.press.fonts import measure
+from decks.press.teacher.chances import chances
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type import BODY, HEAD, NOTE, STRONG, Style, paragraph, swatch, under_one_another
 from decks.recipe import Dealing
 
+WEIGHED = {
+    THOUSANDTHS: "Points to expect",
+    WORDS: "Words to read",
+    PAIRS: "Clashes",
+}
 HEADS = {"cards": "", "level": "By level", "topic": "By topic", "kind": "By kind"}
 FIGURES = Style(11)
 LABEL = 98.0
@@ -28,20 +36,54 @@ def fairness(deck: Deck, width: float) -> list[Block]:
         Block(paragraph(sentence, width, BODY), space=14),
     ]
     if deck.recipe.deal is Dealing.SHARES:
+        blocks += chances(deck.deal, names, width)
         for goal in deck.deal.goals:
-            blocks += _goal(goal, names, width)
+            blocks += _goal(goal, names, width) if _is_counted(goal) else []
+        blocks += _weighed(deck.deal.goals, names, width)
     return blocks
 
 
+def _is_counted(goal: Goal) -> bool:
+    """Whether a goal counts cards and has news: one topic alone has none."""
+    return goal.unit == CARDS and (goal.name == "cards" or len(goal.counts) > 1)
+
+
 def _goal(goal: Goal, names: list[str], width: float) -> list[Block]:
+    columns = _columns(HEADS[goal.name], names, width)
+    rows = [_row(columns, _label(goal, value), held, str) for value, held in goal.counts]
+    return [*table(columns, rows, space=16), Block(paragraph(_verdict(goal), width, NOTE), space=5)]
+
+
+def _label(goal: Goal, value: str) -> str:
+    return "cards" if goal.name == "cards" else value or f"no {goal.name}"
+
+
+def _weighed(goals: Sequence[Goal], names: list[str], width: float) -> list[Block]:
+    """Return the table of what is weighed and not counted by cards."""
+    told = [goal for goal in goals if goal.unit in WEIGHED and _is_told(goal)]
+    columns = _columns("In a whole hand", names, width)
+    rows = [
+        _row(columns, WEIGHED[goal.unit], counts, _figure(goal))
+        for goal in told
+        for _value, counts in goal.counts
+    ]
+    verdicts = [f"{WEIGHED[goal.unit]}. {_verdict(goal)}" for goal in told]
+    notes = [Block(paragraph(verdict, width, NOTE), space=5) for verdict in verdicts]
+    return [*table(columns, rows, space=16), *notes]
+
+
+def _is_told(goal: Goal) -> bool:
+    """Whether a goal is worth a row: clashes are where there are any."""
+    return goal.unit != PAIRS or goal.reached > 0
+
+
+def _columns(head: str, names: list[str], width: float) -> list[Column]:
     each = (width - LABEL - DIFFERENCE) / len(names)
-    columns = [
-        Column(HEADS[goal.name], LABEL),
+    return [
+        Column(head, LABEL),
         *(Column(_team(n, name, each - NARROW), each, NARROW) for n, name in enumerate(names)),
         Column("Difference", DIFFERENCE, NARROW),
     ]
-    rows = [_row(columns, value, counts) for value, counts in goal.counts]
-    return [*table(columns, rows, space=16), Block(paragraph(_verdict(goal), width, NOTE), space=5)]
 
 
 def _team(number: int, name: str, room: float) -> Frame:
@@ -50,19 +92,35 @@ def _team(number: int, name: str, room: float) -> Frame:
     return under_one_another([swatch(number, height=12), paragraph(short, room, HEAD)], gap=3)
 
 
-def _row(columns: list[Column], value: str, counts: tuple[int, ...]) -> list[Frame]:
+def _row(
+    columns: list[Column], value: str, held: tuple[int, ...], figure: Callable[[int], str]
+) -> list[Frame]:
     return [
         cell(columns[0], (value, STRONG)),
         *(
-            cell(column, (str(count), FIGURES))
-            for column, count in zip(columns[1:-1], counts, strict=True)
+            cell(column, (figure(amount), FIGURES))
+            for column, amount in zip(columns[1:-1], held, strict=True)
         ),
-        cell(columns[-1], (str(max(counts) - min(counts)), FIGURES)),
+        cell(columns[-1], (figure(max(held) - min(held)), FIGURES)),
     ]
 
 
+def _figure(goal: Goal) -> Callable[[int], str]:
+    return _points if goal.unit == THOUSANDTHS else str
+
+
+def _points(thousandths: int) -> str:
+    """Return points with the decimals they have, two at the most."""
+    return f"{thousandths / 1000:.2f}".rstrip("0").rstrip(".")
+
+
 def _verdict(goal: Goal) -> str:
-    reached = f"Largest difference: {goal.reached}."
+    figure = _figure(goal)
+    if goal.unit == PAIRS:
+        best = "No deal as even has fewer" if goal.proven else f"Any deal has at least {goal.bound}"
+        found = f"Pairs in one hand that could answer each other’s blank: {goal.reached}."
+        return f"{found} {best}."
+    reached = f"Largest difference: {figure(goal.reached)}."
     if goal.proven:
         return f"{reached} No deal can make it smaller."
-    return f"{reached} No deal can go below {goal.bound}."
+    return f"{reached} No deal can go below {figure(goal.bound)}."

@@ -19,12 +19,12 @@ EACH = "Write one word from the bank on each line."
 @pytest.mark.parametrize(
     ("extra", "use"),
     [
-        ([], "Every word is used once."),
-        (["eel"], "Each word is used once at most; one is left over."),
-        (["eel", "goby"], "Each word is used once at most; two are left over."),
+        ([], "Each word is used once."),
+        (["eel"], "Each is used once at most; one is left over."),
+        (["eel", "goby"], "Each is used once at most; two are left over."),
         (
             [f"fish {'i' * n}" for n in range(11)],
-            "Each word is used once at most; 11 are left over.",
+            "Each is used once at most; 11 are left over.",
         ),
     ],
 )
@@ -49,7 +49,7 @@ def test_one_line_needs_one_word():
 @pytest.mark.parametrize("answer", ["the sea going out again", "144", "1.5 m", "−5"])
 def test_sentences_and_numbers_are_called_answers(answer):
     assert said([answer, "crab"]) == (
-        "Write one answer from the bank on each line. Every answer is used once."
+        "Write one answer from the bank on each line. Each answer is used once."
     )
 
 

@@ -16,7 +16,10 @@ from cards.item import Kind
 from decks.dealing import deal_shares
 kinds = list(Kind)
 items = [
-    card(n, n % 3 + 1, f"Topic {n * n % 7}", kinds[n % 4], team="Otter" if n % 9 == 1 else None)
+    card(
+        n, n % 3 + 1, f"Topic {n * n % 7}", kinds[n % 4], team="Otter" if n % 9 == 1 else None,
+        answer=f"{n % 40} " + "tide " * (n * n % 11), also_right=(f"{n % 30} tide",),
+    )
     for n in range(90)
 ]
 print([[item.prompt for item in hand] for hand in deal_shares(items, TEAMS[:5], "shore").hands])
@@ -50,8 +53,8 @@ def test_nothing_is_printed_by_the_solver():
 # Noted from this very function: they say nothing of fairness, only that no machine, and no version
 # of Python or of the solver, comes to another deal.
 NOTED = {
-    "without pins": ["4 14 9 3", "0 5 10", "2 7 13 12", "6 11 1 8"],
-    "with pins that no deal can level out": ["1 4 3 2 5 0", "6 11 13", "14 7 9", "12 8 10"],
+    "without pins": ["9 14 3 4", "0 10 5", "13 12 7 2", "1 11 6 8"],
+    "with pins that no deal can level out": ["3 2 4 5 0 1", "13 8 6", "12 7 14", "10 11 9"],
 }
 
 

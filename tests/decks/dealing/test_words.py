@@ -3,7 +3,15 @@
 from strategies import TEAMS, card
 
 from cards.item import Kind
-from decks.dealing import Deal, Goal, deal_copies, deal_shares, fairness_sentence
+from decks.dealing import (
+    Deal,
+    Goal,
+    chance_sentence,
+    deal_copies,
+    deal_shares,
+    deal_warnings,
+    fairness_sentence,
+)
 
 WITHIN_ONE = "no two teams differ by more than one card: no deal can be more even."
 
@@ -91,3 +99,50 @@ def test_copies_one_team_and_no_cards():
     assert sentence(items, teams=1) == "The one team has all 24 cards."
     assert sentence([]) == "There are no cards to deal."
     assert sentence([card(0)]) == "One team has 1 card, 3 teams have none."
+
+
+def chances(*values):
+    hands = tuple((card(n),) for n in range(len(values)))
+    return chance_sentence(Deal(hands, (), values), TEAMS[: len(values)])
+
+
+def test_every_team_is_told_how_often_it_finishes_first():
+    assert chances(0.246, 0.254, 0.25, 0.25) == (
+        "If every team is equally good, each finishes first about 25 times in 100."
+    )
+    assert chances(0.4, 0.6) == (
+        "If every team is equally good, Heron finishes first about 40 times in 100, Otter 60; "
+        "an equal chance is 50 in 100."
+    )
+
+
+def test_many_teams_are_told_the_least_and_the_most():
+    assert chances(*[0.08] * 6, *[0.09] * 5, 0.07) == (
+        "If every team is equally good, each finishes first about 7.0 to 9.0 times in 100; "
+        "an equal chance is 8.3 in 100."
+    )
+
+
+def test_without_a_race_nothing_is_said_of_chances():
+    assert chance_sentence(deal_shares([], TEAMS[:3], "shore"), TEAMS[:3]) == ""
+    assert chance_sentence(deal_shares([card(0)], TEAMS[:1], "shore"), TEAMS[:1]) == ""
+
+
+def test_copies_give_every_team_the_same_chance():
+    deal = deal_copies([card(0), card(1)], TEAMS[:4], "shore")
+    assert deal.chances == (0.25,) * 4
+
+
+def test_teams_without_a_card_are_warned_of():
+    pinned = [card(0, team="Heron"), card(1, team="Otter")]
+    assert deal_warnings(deal_shares(pinned, TEAMS[:4], "shore"), TEAMS[:4]) == [
+        (
+            "Samphire and Curlew get no card: 2 cards for 4 teams. "
+            "Add rows, clear cells of the Team column, or have fewer teams."
+        )
+    ]
+
+
+def test_a_deal_that_leaves_nobody_out_warns_of_nothing():
+    assert deal_warnings(deal_shares([card(n) for n in range(4)], TEAMS[:4], "x"), TEAMS[:4]) == []
+    assert deal_warnings(deal_shares([], TEAMS[:4], "x"), TEAMS[:4]) == []

@@ -1,0 +1,76 @@
+"""Each team's chance to win, as a picture: a bar for each team, and a mark at the equal chance."""
+
+from collections.abc import Sequence
+
+from decks.dealing import Deal, chance_sentence
+from decks.layout.fitting import shorten
+from decks.layout.flow import Block
+from decks.layout.frame import Frame, Line, Ribbon, Thing
+from decks.press.fonts import measure
+from decks.press.type import BODY, NOTE, Style, line_of, paragraph, width_of
+
+NAME = Style(9.5)
+ROW = 17.0
+BAR = 9.0
+THINNEST = 0.5
+LABEL = 98.0
+FIGURE = 40.0
+EQUAL_AT = 0.7
+"""How far along the scale the equal chance stands, unless a longer bar needs the room."""
+
+HEAD = 16.0
+
+
+def chances(deal: Deal, names: Sequence[str], width: float) -> list[Block]:
+    """Return the sentence, the picture and how it was reckoned; nothing where there is no race."""
+    sentence = chance_sentence(deal, names)
+    if not sentence:
+        return []
+    return [
+        Block(paragraph(sentence, width, BODY), space=10, with_next=True),
+        Block(_picture(deal.chances, names, width), space=8, with_next=True),
+        Block(paragraph(_reckoning(deal), width, NOTE), space=5),
+    ]
+
+
+def _reckoning(deal: Deal) -> str:
+    said = (
+        "Reckoned from how many students are expected to get each card right, one point a card, "
+        "each card for itself; teams that tie share the win."
+    )
+    if len(set(map(len, deal.hands))) == 1:
+        return said
+    return f"{said} Points are counted, so a team with fewer cards wins less often."
+
+
+def _picture(values: Sequence[float], names: Sequence[str], width: float) -> Frame:
+    equal = 1 / len(values)
+    room = width - LABEL - FIGURE
+    scale = room / max(equal / EQUAL_AT, *values)
+    height = HEAD + ROW * len(values)
+    things: list[Thing] = []
+    for team, (value, name) in enumerate(zip(values, names, strict=True)):
+        top = height - HEAD - ROW * team
+        things += _bar(team, value * scale, value, name, top)
+    mark = LABEL + equal * scale
+    things.append(Line(mark, 0, mark, height - HEAD, 0.8, "ink"))
+    said = f"equal chance: {100 * equal:.1f} %".replace(".0 %", " %")
+    things.append(line_of(said, NOTE, x=mark - width_of(said, NOTE) / 2, y=height - 10))
+    return Frame(width, height, tuple(things))
+
+
+def _bar(team: int, length: float, value: float, name: str, top: float) -> list[Thing]:
+    foot = top - (ROW + BAR) / 2
+    short = shorten(name, (LABEL - 8) / NAME.size, measure=measure)
+    return [
+        line_of(short, NAME, y=foot + 1.5),
+        *_ribbons(team, length, foot),
+        line_of(f"{100 * value:.1f} %", NAME, x=LABEL + length + 5, y=foot + 1.5),
+    ]
+
+
+def _ribbons(team: int, length: float, foot: float) -> list[Thing]:
+    """Return a bar in pieces: a texture is as coarse as its ribbon is wide."""
+    whole, rest = divmod(length, BAR)
+    widths = [BAR] * int(whole) + [rest] * (rest > THINNEST)
+    return [Ribbon(LABEL + n * BAR, foot, width, BAR, team) for n, width in enumerate(widths)]

@@ -1,0 +1,55 @@
+"""Cards that could answer each other's blank are parted where that costs nothing."""
+
+from strategies import TEAMS, card
+
+from decks.dealing import Goal, deal_shares
+
+
+def clashes(items, teams):
+    return deal_shares(items, TEAMS[:teams], "shore").goals[-1]
+
+
+def test_equal_answers_go_to_different_teams():
+    items = [card(n, answer="spring tide" if n < 4 else f"neap tide{n}") for n in range(16)]
+    for hand in deal_shares(items, TEAMS[:4], "shore").hands:
+        assert sum(item.answer == "spring tide" for item in hand) == 1
+
+
+def test_an_answer_that_is_also_right_elsewhere_counts_whatever_its_capitals():
+    items = [card(n) for n in range(8)]
+    items[0] = card(0, answer="word one")
+    items[1] = card(1, answer="word two", also_right=("Word  One",))
+    hands = deal_shares(items, TEAMS[:2], "shore").hands
+    assert [items[0] in hand for hand in hands] != [items[1] in hand for hand in hands]
+
+
+def test_where_answers_are_more_than_teams_the_fewest_pairs_are_told():
+    # five equal answers to two teams: three and two, that is 3 pairs and 1 pair
+    items = [card(n, answer="yes") for n in range(5)]
+    goal = clashes(items, 2)
+    assert (goal.reached, goal.bound) == (4, 4)
+    assert sorted(goal.counts[0][1]) == [1, 3]
+
+
+def test_a_deck_of_two_answers_only_is_dealt_at_once():
+    # 1,000 and 1,000 to four teams: 250 of each, 8 hands of C(250, 2) = 31,125 pairs
+    items = [card(n, answer=("yes", "no")[n % 2]) for n in range(2000)]
+    assert (clashes(items, 4).reached, clashes(items, 4).bound) == (249_000, 249_000)
+
+
+def test_without_rivals_nothing_clashes():
+    assert clashes([card(n) for n in range(9)], 3) == Goal(
+        "clashes", 0, 0, (("all", (0, 0, 0)),), "pairs of cards"
+    )
+
+
+def test_levels_are_not_made_uneven_to_part_rivals():
+    # one easy and one hard card a team; both easy ones say the same as both hard ones
+    items = [
+        card(0, 1, answer="ebb"),
+        card(1, 1, answer="ebb"),
+        card(2, 3, answer="ebb"),
+        card(3, 3, answer="ebb"),
+    ]
+    deal = deal_shares(items, TEAMS[:2], "shore")
+    assert [goal.reached for goal in deal.goals] == [0, 0, 0, 0, 0, 0, 2]
