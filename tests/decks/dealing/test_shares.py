@@ -7,7 +7,6 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from strategies import TEAMS, card, decks
 
-from cards.item import Kind
 from decks.dealing import deal_shares
 
 SEEDS = st.text(max_size=5)
@@ -38,13 +37,6 @@ def test_sizes_levels_and_topics_are_within_one_where_no_item_is_set_to_a_team(d
     assert largest_difference(hands, lambda _item: "any") <= 1
     assert largest_difference(hands, lambda item: item.level) <= 1
     assert largest_difference(hands, lambda item: item.topic) <= 1
-
-
-@always
-@given(decks(kinds=[Kind.FACT]), SEEDS)
-def test_levels_are_within_one_inside_each_topic_too_where_there_is_one_kind(deck, seed):
-    hands = deal_shares(*deck, seed).hands
-    assert largest_difference(hands, lambda item: (item.level, item.topic)) <= 1
 
 
 @always
