@@ -17,6 +17,7 @@ def note_on(findings: Sequence[Finding], before: str = "") -> str:
         f"{one.severity.capitalize()}: {_line(one.wrong)} {_line(one.mend)}" for one in findings
     ]
     ours = "\n".join([*lines, _SIGNED])
+    before = before.rstrip("\n")
     return f"{before}{_BETWEEN}{ours}" if before else ours
 
 
