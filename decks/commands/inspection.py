@@ -1,6 +1,6 @@
 """Reading a file, resolving its recipe, and everything that is found in it."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -64,9 +64,27 @@ def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
     checked = check(content, [team.name for team in recipe.teams])
     # what is wrong already need not be proofread as well
     sound = sound_items(content, checked)
-    about_deck = (*about_recipe, *proofread_names(recipe, content))
+    about_deck = (
+        *about_recipe,
+        *proofread_names(recipe, content),
+        *_too_few_items(content, len(recipe.teams)),
+    )
     about_rows = (*checked, *proofread(sound, recipe, grid))
     return Inspection(content, recipe, grid, about_deck, about_rows)
+
+
+def _too_few_items(content: Content, teams: int) -> Iterator[Finding]:
+    items = [item for item in content.items if item.kind in REVIEW_KINDS]
+    if len(items) >= teams:
+        return
+    yield Finding(
+        "fewer-items-than-teams",
+        Severity.WARNING,
+        Place("Teams" if content.teams else content.items[0].prompt_place.sheet),
+        "",
+        f"There are fewer items than teams, {len(items)} for {teams}.",
+        "Add rows, or take fewer teams, or let every team have copies of all.",
+    )
 
 
 def _with_grade(content: Content, options: Mapping[str, str]) -> Content:

@@ -51,7 +51,9 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     if deck.choice:
         notes.append(_chosen(deck))
         notes += deck.choice.advice
-    return [*notes, *deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])]
+    if len(seen.asked) >= len(deck.hands):
+        notes += deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])
+    return notes
 
 
 def _chosen(deck: Deck) -> str:

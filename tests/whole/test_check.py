@@ -14,6 +14,7 @@ GOOD = [
     ["At low water a limpet goes back to its …", "scar", "Life", "medium"],
     ["Twice a day, on most shores, the sea …", "rises", "Life", "hard"],
 ]
+TEAMS = [["Team"], ["Heron"], ["Otter"], ["Curlew"]]
 FIELDS = {"code", "severity", "sheet", "cell", "row", "column", "found", "wrong", "mend"}
 
 
@@ -21,7 +22,7 @@ FIELDS = {"code", "severity", "sheet", "cell", "row", "column", "found", "wrong"
 def make(tmp_path):
     def make(*rows, name="Shore.xlsx", **sheets):
         path = tmp_path / name
-        fill({"Facts": [*GOOD, *rows], **sheets}).save(path)
+        fill({"Facts": [*GOOD, *rows], "Teams": TEAMS, **sheets}).save(path)
         return path
 
     return make
