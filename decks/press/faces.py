@@ -1,6 +1,7 @@
 """One side of a card: the ribbon, what is to be read, and the small labels round it."""
 
 from dataclasses import dataclass
+from functools import cache
 
 from cards.item import Item
 from decks.deck import Card
@@ -80,6 +81,7 @@ def fit_face(item: Item, shape: Shape) -> Setting | None:
     return fit_styled(styled_of(item, back=shape.back), shape)
 
 
+@cache
 def fit_styled(styled: Styled, shape: Shape) -> Setting | None:
     """Return a text at the largest size that fits a side, or None."""
     return fit(styled, width=shape.text_width, height_=shape.text_height, measure=measure)
