@@ -13,7 +13,7 @@ from cards.reading import read
 from decks.deck import REVIEW_KINDS
 from decks.layout.grid import Grid, make_grid
 from decks.press.proof import proofread, proofread_names
-from decks.recipe import Recipe
+from decks.recipe import Dealing, Recipe
 from decks.settings import resolve
 
 
@@ -67,15 +67,16 @@ def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
     about_deck = (
         *about_recipe,
         *proofread_names(recipe, content),
-        *_too_few_items(content, len(recipe.teams)),
+        *_too_few_items(content, recipe),
     )
     about_rows = (*checked, *proofread(sound, recipe, grid))
     return Inspection(content, recipe, grid, about_deck, about_rows)
 
 
-def _too_few_items(content: Content, teams: int) -> Iterator[Finding]:
+def _too_few_items(content: Content, recipe: Recipe) -> Iterator[Finding]:
     items = [item for item in content.items if item.kind in REVIEW_KINDS]
-    if len(items) >= teams:
+    teams = len(recipe.teams)
+    if len(items) >= teams or recipe.deal is Dealing.COPIES:
         return
     yield Finding(
         "fewer-items-than-teams",

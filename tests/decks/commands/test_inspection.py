@@ -30,6 +30,10 @@ def test_fewer_items_than_teams_are_found_before_any_deck_is_made(tmp_path, shee
     assert codes(tmp_path, sheets, **options) == [("fewer-items-than-teams", place)]
 
 
+def test_copies_give_every_team_all_items_however_few(tmp_path):
+    assert codes(tmp_path, {"Facts": ROWS}, teams="3", deal="copies") == []
+
+
 def test_a_grade_from_the_command_line_stands_for_the_one_on_the_deck_sheet(tmp_path):
     hard = "Which microscopic photosynthetic organisms constitute phytoplankton communities there?"
     sheets = {
