@@ -1,5 +1,6 @@
 """What was found in the content, where, and how to mend it."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -31,6 +32,12 @@ class Finding:
 
     def __str__(self) -> str:
         return f"{self.place}: {self.wrong} {self.mend}"
+
+
+def ranked(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """Return findings with errors first, then by sheet and cell."""
+    order = tuple(Severity)
+    return tuple(sorted(findings, key=lambda f: (order.index(f.severity), f.place, f.code)))
 
 
 class FairdealError(Exception):

@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 
 
-def listed(words: Sequence[str]) -> str:
+def listed(words: Sequence[str], conjunction: str = "or") -> str:
     """Return words as a sentence lists them: `letter or a4`, `small, medium or large`."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
+    *most, last = words
+    return f"{', '.join(most)} {conjunction} {last}" if most else last
 
 
 def counted(number: int, one: str, many: str = "") -> str:

@@ -4,11 +4,9 @@ from collections.abc import Iterable, Sequence
 
 from cards.checking.rules import RULES
 from cards.content import Content
-from cards.finding import Finding, Severity
+from cards.finding import Finding, Severity, ranked
 from cards.item import Item
 from cards.place import Place
-
-_ORDER = tuple(Severity)
 
 
 def check(content: Content, team_names: Sequence[str]) -> tuple[Finding, ...]:
@@ -17,11 +15,7 @@ def check(content: Content, team_names: Sequence[str]) -> tuple[Finding, ...]:
     Items may only be pinned to the teams named.
     """
     found = [finding for rule in RULES for finding in rule.findings(content, team_names)]
-    return tuple(sorted([*content.findings, *found], key=_rank))
-
-
-def _rank(finding: Finding) -> tuple[int, Place, str]:
-    return _ORDER.index(finding.severity), finding.place, finding.code
+    return ranked([*content.findings, *found])
 
 
 def sound_items(content: Content, findings: Iterable[Finding]) -> tuple[Item, ...]:

@@ -10,33 +10,33 @@ from decks.settings import SETTINGS
 _SETTINGS = {setting.key: setting for setting in SETTINGS}
 
 
-def option_for(key: str, name: str) -> typer.models.OptionInfo:
+def option_for(key: str) -> typer.models.OptionInfo:
     """Return the option for a setting, helped by the words of its row on the Deck sheet."""
     setting = _SETTINGS[key]
     option: typer.models.OptionInfo = typer.Option(
-        name, help=f"{setting.what} ({setting.expects})."
+        setting.option, help=f"{setting.what} ({setting.expects})."
     )
     return option
 
 
 def build(  # noqa: PLR0913 (one parameter an option is how typer reads them)
-    file: Annotated[Path, typer.Argument(help="The workbook (.xlsx) or CSV file.")],
+    file: Annotated[Path, typer.Argument(help="The workbook (.xlsx or .ods) or CSV file.")],
     *,
-    title: Annotated[str | None, option_for("title", "--title")] = None,
-    activity: Annotated[str | None, option_for("activity", "--activity")] = None,
-    teams: Annotated[str | None, option_for("teams", "--teams")] = None,
-    deal: Annotated[str | None, option_for("deal", "--deal")] = None,
-    cards: Annotated[str | None, option_for("cards", "--cards")] = None,
-    mix: Annotated[str | None, option_for("mix", "--mix")] = None,
-    paper: Annotated[str | None, option_for("paper", "--paper")] = None,
-    size: Annotated[str | None, option_for("card_size", "--size")] = None,
-    sides: Annotated[str | None, option_for("sides", "--sides")] = None,
-    flip: Annotated[str | None, option_for("flip", "--flip")] = None,
-    ink: Annotated[str | None, option_for("ink", "--ink")] = None,
-    guide: Annotated[str | None, option_for("guide", "--guide")] = None,
-    extra_words: Annotated[str | None, option_for("extra_words", "--extra-words")] = None,
-    reading_grade: Annotated[str | None, option_for("reading_grade", "--reading-grade")] = None,
-    seed: Annotated[str | None, option_for("seed", "--seed")] = None,
+    title: Annotated[str | None, option_for("title")] = None,
+    activity: Annotated[str | None, option_for("activity")] = None,
+    teams: Annotated[str | None, option_for("teams")] = None,
+    deal: Annotated[str | None, option_for("deal")] = None,
+    cards: Annotated[str | None, option_for("cards")] = None,
+    mix: Annotated[str | None, option_for("mix")] = None,
+    paper: Annotated[str | None, option_for("paper")] = None,
+    size: Annotated[str | None, option_for("card_size")] = None,
+    sides: Annotated[str | None, option_for("sides")] = None,
+    flip: Annotated[str | None, option_for("flip")] = None,
+    ink: Annotated[str | None, option_for("ink")] = None,
+    guide: Annotated[str | None, option_for("guide")] = None,
+    extra_words: Annotated[str | None, option_for("extra_words")] = None,
+    reading_grade: Annotated[str | None, option_for("reading_grade")] = None,
+    seed: Annotated[str | None, option_for("seed")] = None,
     out: Annotated[
         Path | None, typer.Option(help="The folder to make the decks' folder in.")
     ] = None,

@@ -6,12 +6,12 @@ from typing import Annotated
 
 import typer
 
-from cards.finding import Finding
+from cards.finding import Finding, ranked
 from decks.commands.build import option_for
 
 
 def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
-    file: Annotated[Path, typer.Argument(help="The workbook (.xlsx) or CSV file.")],
+    file: Annotated[Path, typer.Argument(help="The workbook (.xlsx or .ods) or CSV file.")],
     *,
     mark: Annotated[
         bool, typer.Option("--mark", help="Write a copy with the cells coloured, and notes.")
@@ -19,11 +19,11 @@ def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     as_json: Annotated[
         bool, typer.Option("--json", help="Print one JSON document, for programs.")
     ] = False,
-    teams: Annotated[str | None, option_for("teams", "--teams")] = None,
-    paper: Annotated[str | None, option_for("paper", "--paper")] = None,
-    size: Annotated[str | None, option_for("card_size", "--size")] = None,
-    sides: Annotated[str | None, option_for("sides", "--sides")] = None,
-    reading_grade: Annotated[str | None, option_for("reading_grade", "--reading-grade")] = None,
+    teams: Annotated[str | None, option_for("teams")] = None,
+    paper: Annotated[str | None, option_for("paper")] = None,
+    size: Annotated[str | None, option_for("card_size")] = None,
+    sides: Annotated[str | None, option_for("sides")] = None,
+    reading_grade: Annotated[str | None, option_for("reading_grade")] = None,
 ) -> None:
     """Say what is wrong in a file, cell by cell, and how to mend it. The file is not changed."""
     from decks.commands import report  # noqa: PLC0415 (help is not to load the press)
@@ -38,13 +38,13 @@ def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     }
     seen = inspect(file, {key: value for key, value in options.items() if value is not None})
     if as_json:
-        marked = _marked(file, report.ranked(seen.findings)) if mark else None
+        marked = _marked(file, ranked(seen.findings)) if mark else None
         typer.echo(report.as_json(file.name, seen, marked))
     else:
         for line in (*report.told(seen.findings), report.verdict(file.name, seen)):
             typer.echo(line)
         if mark:
-            typer.echo(report.marking(file, _marked(file, report.ranked(seen.findings))))
+            typer.echo(report.marking(file, _marked(file, ranked(seen.findings))))
     if seen.errors or not seen.asked:
         raise typer.Exit(1)
 

@@ -5,7 +5,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from cards.finding import Finding, Severity
+from cards.finding import Finding, Severity, ranked
 from cards.place import column_letters
 from decks.commands.inspection import Inspection
 from decks.words import counted
@@ -15,15 +15,6 @@ MOST_ALIKE = 5
 
 MOST_IN_A_BUILD = 20
 """How many lines of findings a build tells; checking tells all of them."""
-
-_ORDER = tuple(Severity)
-
-
-def ranked(findings: Sequence[Finding]) -> tuple[Finding, ...]:
-    """Return findings with errors first, then by sheet and cell."""
-    return tuple(
-        sorted(findings, key=lambda one: (_ORDER.index(one.severity), one.place, one.code))
-    )
 
 
 def told(findings: Sequence[Finding]) -> Iterator[str]:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from cards.item import folded
 from decks.dealing.deal import CARDS, Deal, Goal
+from decks.words import counted, listed
 
 _MOST_NAMED = 3
 _MOST_LISTED = 6
@@ -27,7 +28,7 @@ def chance_sentence(deal: Deal, team_names: Sequence[str]) -> str:
         return f"If every team is equally good, {said} times in 100; an equal chance is {equal}."
     named = [f"{name} {times}" for name, times in zip(team_names, shown, strict=True)]
     first = f"{team_names[0]} finishes first about {shown[0]} times in 100"
-    others = _listed(named[1:], "and")
+    others = listed(named[1:], "and")
     return f"If every team is equally good, {first}, {others}; an equal chance is {equal}."
 
 
@@ -37,7 +38,7 @@ def deal_warnings(deal: Deal, team_names: Sequence[str]) -> list[str]:
     if not empty or not any(deal.hands):
         return []
     cards, get = sum(map(len, deal.hands)), "gets" if len(empty) == 1 else "get"
-    found = f"{_listed(empty, 'and')} {get} no card: {_cards(cards)} for {len(team_names)} teams."
+    found = f"{listed(empty, 'and')} {get} no card: {_cards(cards)} for {len(team_names)} teams."
     return [f"{found} Add rows, clear cells of the Team column, or have fewer teams."]
 
 
@@ -53,9 +54,9 @@ def fairness_sentence(deal: Deal, team_names: Sequence[str]) -> str:
         return f"The one team has all {_cards(len(deal.hands[0]))}."
     if len(set(deal.hands)) == 1:
         return f"Every team has the same {_cards(len(deal.hands[0]))}."
-    counted = [goal for goal in deal.goals if goal.unit == CARDS]
-    uneven = [goal for goal in counted if goal.reached > 1 and _is_news(goal)]
-    sentences = [_sizes(deal), _even(counted), *map(_uneven, uneven)]
+    in_cards = [goal for goal in deal.goals if goal.unit == CARDS]
+    uneven = [goal for goal in in_cards if goal.reached > 1 and _is_news(goal)]
+    sentences = [_sizes(deal), _even(in_cards), *map(_uneven, uneven)]
     if uneven:
         sentences.append(_reason(deal, uneven, team_names))
     return " ".join(filter(None, sentences))
@@ -76,7 +77,7 @@ def _even(goals: Sequence[Goal]) -> str:
     told = [goal for goal in goals if goal.name != "cards" and _is_news(goal) and goal.reached <= 1]
     if not told:
         return ""
-    names = _listed([goal.name for goal in told], "and")
+    names = listed([goal.name for goal in told], "and")
     if any(goal.reached for goal in told):
         found = f"Of every {names}, no two teams differ by more than one card"
     else:
@@ -104,7 +105,7 @@ def _reason(deal: Deal, uneven: Sequence[Goal], team_names: Sequence[str]) -> st
     if unproven:
         goal = unproven[0]
         return f"Whether a difference of {goal.bound} by {goal.name} can be had is not known."
-    return f"With {_listed(reasons, 'and')}, no deal can be more even."
+    return f"With {listed(reasons, 'and')}, no deal can be more even."
 
 
 def _pins(deal: Deal, team_names: Sequence[str]) -> list[str]:
@@ -125,7 +126,7 @@ def _first(uneven: Sequence[Goal]) -> list[str]:
 
 
 def _cards(count: int) -> str:
-    return "1 card" if count == 1 else f"{count} cards"
+    return counted(count, "card")
 
 
 def _teams(count: int) -> str:
@@ -135,9 +136,3 @@ def _teams(count: int) -> str:
 def _times(chance: float) -> str:
     """Return a chance as times in 100: whole, but for small ones, which would all look alike."""
     return f"{100 * chance:.0f}" if chance >= _SMALL else f"{100 * chance:.1f}"
-
-
-def _listed(parts: Sequence[str], word: str) -> str:
-    """Return `a`, `a and b`, `a, b and c`."""
-    *most, last = parts
-    return f"{', '.join(most)} {word} {last}" if most else last
