@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from decks.amounts import ALL, Mix
+from decks.lengths import NO_SHIFT, WHITE_EDGE, CardMeasure, Margins, Shift
 from decks.team import Team
 
 
@@ -24,7 +25,14 @@ class PaperName(StrEnum):
     """The paper that the printer is loaded with."""
 
     LETTER = "letter"
+    LEGAL = "legal"
+    TABLOID = "tabloid"
+    A3 = "a3"
     A4 = "a4"
+    A5 = "a5"
+    INDEX_3X5 = "index-3x5"
+    INDEX_4X6 = "index-4x6"
+    INDEX_5X8 = "index-5x8"
 
 
 class CardSize(StrEnum):
@@ -33,6 +41,7 @@ class CardSize(StrEnum):
     SMALL = "small"
     MEDIUM = "medium"
     LARGE = "large"
+    FULL = "full"
 
 
 class Sides(StrEnum):
@@ -40,6 +49,9 @@ class Sides(StrEnum):
 
     DUPLEX = "duplex"
     FOLD = "fold"
+    TENT = "tent"
+    FRONTS = "fronts"
+    TWO_PASSES = "two-passes"
 
 
 class Flip(StrEnum):
@@ -49,11 +61,26 @@ class Flip(StrEnum):
     SHORT = "short"
 
 
+class ComesOut(StrEnum):
+    """How printed paper lies in the output tray; it matters where it goes in again by hand."""
+
+    FACE_DOWN = "face-down"
+    FACE_UP = "face-up"
+
+
 class Ink(StrEnum):
-    """What the team's ribbon is printed with."""
+    """What tells the team: its colour, grey textures, or the coloured stock that is loaded."""
 
     COLOUR = "colour"
     GREY = "grey"
+    STOCK = "stock"
+
+
+class Fractions(StrEnum):
+    """Whether 3/4 is printed as it is typed or built as a fraction."""
+
+    PLAIN = "plain"
+    BUILT = "built"
 
 
 class GuideFor(StrEnum):
@@ -66,7 +93,11 @@ class GuideFor(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Recipe:
-    """Every choice that shapes a deck, resolved; `seed` is None until the deck has a number."""
+    """Every choice that shapes a deck, resolved; `seed` is None until the deck has a number.
+
+    Lengths are in millimetres. `printer` names a printer that was measured, `shift` is what its
+    backs are moved by.
+    """
 
     title: str
     teams: tuple[Team, ...]
@@ -75,10 +106,17 @@ class Recipe:
     cards: int = ALL
     mix: Mix | None = None
     paper: PaperName = PaperName.LETTER
-    card_size: CardSize = CardSize.SMALL
+    margins: Margins = WHITE_EDGE
+    card_size: CardSize | CardMeasure = CardSize.SMALL
+    bleed: float = 0
     sides: Sides = Sides.DUPLEX
     flip: Flip = Flip.LONG
+    comes_out: ComesOut = ComesOut.FACE_DOWN
+    printer: str | None = None
+    shift: Shift = NO_SHIFT
     ink: Ink = Ink.COLOUR
+    read_from: float = 400
+    fractions: Fractions = Fractions.PLAIN
     guide: GuideFor = GuideFor.TEAM
     extra_words: int = 2
     reading_grade: int | None = None

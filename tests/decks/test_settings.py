@@ -7,6 +7,7 @@ from cards.content import Cell, Content, SettingRow, TeamRow
 from cards.place import Place
 from decks.recipe import CardSize, Dealing, GuideFor, Ink, PaperName
 from decks.settings import SETTINGS, UsageError, resolve
+from decks.team import COLOURS
 
 
 def content(settings=(), teams=()):
@@ -66,7 +67,7 @@ def test_a_number_of_teams_on_the_command_line_goes_before_the_sheet():
 def test_team_names_on_the_command_line_take_their_colours_from_the_sheet():
     recipe, _ = resolve(content(teams=[("Heron", "green")]), {"teams": "otter, HERON"})
     assert names(recipe) == ["otter", "HERON"]
-    assert recipe.teams[1].colour == "#009E73"  # the bluish green of Okabe & Ito (2008)
+    assert recipe.teams[1].colour == COLOURS["green"]
 
 
 def test_every_team_has_a_colour_and_a_texture_of_its_own():
@@ -85,7 +86,7 @@ def test_copies_have_one_study_guide_for_the_class_unless_told_otherwise():
     [
         (("Papr", "a4"), "unknown-setting", "A2", "Paper"),
         (("Fonts", "big"), "unknown-setting", "A2", "Title"),
-        (("Paper", "papyrus"), "unknown-value", "B2", "letter or a4"),
+        (("Paper", "papyrus"), "unknown-value", "B2", "letter, legal, tabloid"),
         (("Teams", "13"), "unknown-value", "B2", "1 to 12"),
         (("Teams", "Heron, heron"), "unknown-value", "B2", "different"),
         (("Extra words", "-1"), "unknown-value", "B2", "0 to 20"),
@@ -123,7 +124,7 @@ def test_where_the_sheet_has_too_few_teams_names_are_made_up():
 
 
 def test_no_made_up_team_has_the_ink_of_a_team_of_the_sheet():
-    sheet = content(teams=[("Heron", "blue"), ("Otter", "#E0B000"), ("Green", None)])
+    sheet = content(teams=[("Heron", "blue"), ("Otter", COLOURS["yellow"]), ("Green", None)])
     recipe, _ = resolve(sheet, {"teams": "12"})
     assert len({team.colour for team in recipe.teams}) == 12
     assert names(recipe)[:4] == ["Heron", "Otter", "Green", "Orange"]
@@ -132,7 +133,7 @@ def test_no_made_up_team_has_the_ink_of_a_team_of_the_sheet():
 def test_a_team_called_by_a_colour_has_that_colour():
     recipe, _ = resolve(content(), {"teams": "Red, Blue, Heron"})
     red, blue, heron = (team.colour for team in recipe.teams)
-    assert (red, blue) == ("#B5173A", "#0072B2")
+    assert (red, blue) == (COLOURS["red"], COLOURS["blue"])
     assert heron not in {red, blue}
 
 
@@ -166,5 +167,7 @@ def test_every_setting_is_an_option_of_the_build_command():
 
 
 def test_an_option_that_cannot_be_read_names_itself_and_what_it_can_be():
-    with pytest.raises(UsageError, match=r"--size huge: this can be small, medium or large\."):
+    with pytest.raises(
+        UsageError, match=r"--size huge: this can be small, medium, large or full, or "
+    ):
         resolve(content(), {"card_size": "huge"})

@@ -1,0 +1,120 @@
+"""How a recipe comes from the Deck sheet, the command line and the defaults."""
+
+import difflib
+from collections.abc import Iterator, Mapping, Sequence
+from typing import cast
+
+from cards.content import Content, SettingRow
+from cards.finding import Finding, Severity
+from cards.item import folded
+from cards.place import Place
+from decks.recipe import CardSize, Dealing, GuideFor, Ink, PaperName, Recipe
+from decks.roster import Roster, Wanted, roster
+from decks.settings.setting import Setting, UsageError
+from decks.settings.table import SETTINGS
+from decks.telling_apart import about_inks, about_stock
+from decks.words import listed
+
+INDEX_CARDS = {PaperName.INDEX_3X5, PaperName.INDEX_4X6, PaperName.INDEX_5X8}
+
+
+def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple[Finding, ...]]:
+    """Return the recipe and the findings about the Deck and Teams sheets.
+
+    `options` maps setting keys to what was given on the command line, which goes before the Deck
+    sheet, which goes before the defaults. Raises `UsageError` for an option that cannot be read.
+    """
+    chosen, findings = _from_sheet(content.settings)
+    chosen |= _from_options(options)
+    lot = roster(
+        cast("Wanted", chosen.pop("teams", None)),
+        content.teams,
+        named_in=_where_named(content.settings, options),
+        on_stock=chosen.get("ink") is Ink.STOCK,
+    )
+    if chosen.get("deal") is Dealing.COPIES:
+        chosen.setdefault("guide", GuideFor.CLASS)
+    chosen.setdefault("title", content.name)
+    if chosen.get("paper") in INDEX_CARDS:
+        chosen.setdefault("card_size", CardSize.FULL)
+    recipe = Recipe(teams=lot.teams, **chosen)  # type: ignore[arg-type]
+    return recipe, (*findings, *lot.findings, *_about_colours(lot, recipe.ink))
+
+
+def _where_named(rows: Sequence[SettingRow], options: Mapping[str, str]) -> Place:
+    """Return where teams are named that are not on the Teams sheet."""
+    if "teams" not in options:
+        for row in rows:
+            if BY_NAME.get(_compact(row.name.text)) is BY_NAME["teams"]:
+                return row.value.place
+    return Place("--teams")
+
+
+def _about_colours(lot: Roster, ink: Ink) -> Iterator[Finding]:
+    if ink is Ink.COLOUR:
+        yield from about_inks(lot)
+    if ink is Ink.STOCK:
+        yield from about_stock(lot)
+
+
+def _from_options(options: Mapping[str, str]) -> dict[str, object]:
+    chosen = {}
+    for setting in SETTINGS:
+        if setting.key in options:
+            chosen[setting.key] = value = setting.read(options[setting.key])
+            if value is None:
+                raise UsageError(
+                    f"{setting.option} {options[setting.key]}: this can be {setting.expects}."
+                )
+    return chosen
+
+
+def _from_sheet(rows: Sequence[SettingRow]) -> tuple[dict[str, object], list[Finding]]:
+    chosen: dict[str, object] = {}
+    findings = []
+    for row in rows:
+        setting = setting_called(row.name.text)
+        if setting is None:
+            findings.append(_unknown_setting(row))
+        elif (value := setting.read(row.value.text)) is None:
+            findings.append(_bad_value(row, setting))
+        else:
+            chosen[setting.key] = value
+            if isinstance(value, list) and len(value) == 1:
+                findings.append(_one_team(row))
+    return chosen, findings
+
+
+def _compact(name: str) -> str:
+    return "".join(letter for letter in folded(name) if letter.isalnum())
+
+
+BY_NAME = {
+    _compact(name): setting for setting in SETTINGS for name in (setting.name, setting.option)
+}
+
+
+def setting_called(name: str) -> Setting | None:
+    """Return the setting that a row of the Deck sheet names, or None."""
+    return BY_NAME.get(_compact(name))
+
+
+def _unknown_setting(row: SettingRow) -> Finding:
+    names = {folded(setting.name): setting.name for setting in SETTINGS}
+    near = difflib.get_close_matches(folded(row.name.text), names, n=1)
+    known = listed(list(names.values()))
+    mend = f"Did you mean {names[near[0]]}?" if near else f"The settings are {known}."
+    wrong = f"There is no setting called “{row.name.text}”."
+    return Finding("unknown-setting", Severity.ERROR, row.name.place, row.name.text, wrong, mend)
+
+
+def _one_team(row: SettingRow) -> Finding:
+    wrong = f"This makes one team only, called “{row.value.text}”."
+    mend = "If there are to be more, write their number, or their names with commas between."
+    return Finding("one-team", Severity.NOTE, row.value.place, row.value.text, wrong, mend)
+
+
+def _bad_value(row: SettingRow, setting: Setting) -> Finding:
+    wrong = f"{setting.name} cannot be “{row.value.text}”."
+    mend = f"Write {setting.expects}."
+    return Finding("unknown-value", Severity.ERROR, row.value.place, row.value.text, wrong, mend)
