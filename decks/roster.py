@@ -2,49 +2,89 @@
 
 import difflib
 from collections.abc import Sequence
+from dataclasses import dataclass
 from typing import TypeAlias
 
-from cards.content import TeamRow
+from cards.content import Cell, TeamRow
 from cards.finding import Finding, Severity
 from cards.item import folded
 from cards.place import Place
-from decks.team import COLOURS, MOST_TEAMS, Team, colour_named, default_names, make_teams
+from decks.team import COLOURS, MOST_TEAMS, Team, colour_named, make_teams
 from decks.words import listed
 
 Wanted: TypeAlias = list[str] | int | None
 """What was chosen elsewhere: names, a number of teams, or nothing."""
 
+DEFAULT_TEAMS = 4
+ON_THE_COMMAND_LINE = Place("--teams")
 
-def roster(wanted: Wanted, rows: Sequence[TeamRow]) -> tuple[tuple[Team, ...], list[Finding]]:
-    """Return the teams and the findings about the Teams sheet.
 
-    A number takes the first teams of the sheet, and makes up names where there are fewer. A team
-    has the colour that the sheet gives it, or the one that it is called by, or one of its own.
+@dataclass(frozen=True, slots=True)
+class Roster:
+    """The teams, and what was found about them.
+
+    `given` has for each team the cell that gives it its colour, or None where it was chosen.
     """
-    findings = [*_repeated_teams(rows), *_unknown_colours(rows)]
-    if len(rows) > MOST_TEAMS:
-        findings.append(_too_many(rows[MOST_TEAMS].name.place, len(rows)))
+
+    teams: tuple[Team, ...]
+    given: tuple[Cell | None, ...]
+    findings: tuple[Finding, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Seat:
+    """A team to be: what is None is still to be chosen."""
+
+    name: str | None = None
+    colour: str | None = None
+    given: Cell | None = None
+
+
+def roster(
+    wanted: Wanted,
+    rows: Sequence[TeamRow],
+    *,
+    named_in: Place = ON_THE_COMMAND_LINE,
+    on_stock: bool = False,
+) -> Roster:
+    """Return the teams, from what was chosen elsewhere and from the rows of the Teams sheet.
+
+    A number takes the first teams of the sheet, and makes up others where there are fewer. A team
+    has the colour that the sheet gives it, or the one that it is called by, or a chosen one.
+    `named_in` is where names were chosen, `on_stock` whether the colours are those of papers.
+    """
     by_name: dict[str, TeamRow] = {}
     for row in rows:
         by_name.setdefault(folded(row.name.text), row)
-    names = _names(wanted, list(by_name.values()))
-    colours = [_colour(by_name.get(folded(name))) or colour_named(name) for name in names]
-    return make_teams(names, colours), findings
-
-
-def _names(wanted: Wanted, rows: Sequence[TeamRow]) -> list[str]:
     if isinstance(wanted, list):
-        return wanted
-    on_sheet = [row.name.text for row in rows]
-    if wanted is None:
-        return on_sheet[:MOST_TEAMS] or default_names(4)
-    inks = {_colour(row) or colour_named(row.name.text) for row in rows}
-    made_up = [name for name in default_names(len(COLOURS)) if colour_named(name) not in inks]
-    return [*on_sheet, *made_up][:wanted]
+        seats = [_named(name, by_name.get(folded(name)), named_in) for name in wanted]
+    else:
+        count = len(by_name) or DEFAULT_TEAMS if wanted is None else wanted
+        seats = [_named(row.name.text, row, row.name.place) for row in by_name.values()][:count]
+        seats += [_Seat()] * (count - len(seats))
+    seats = seats[:MOST_TEAMS]
+    names, colours = [seat.name for seat in seats], [seat.colour for seat in seats]
+    return Roster(
+        make_teams(names, colours, on_stock=on_stock),
+        tuple(seat.given for seat in seats),
+        _about_rows(rows),
+    )
 
 
-def _colour(row: TeamRow | None) -> str | None:
-    return colour_named(row.colour.text) if row and row.colour else None
+def _named(name: str, row: TeamRow | None, named_in: Place) -> _Seat:
+    """Return the seat of a team that has a name; its colour may stand on the Teams sheet."""
+    if row and row.colour and (colour := colour_named(row.colour.text)):
+        return _Seat(name, colour, row.colour)
+    if colour := colour_named(name):
+        return _Seat(name, colour, row.name if row else Cell(name, named_in))
+    return _Seat(name)
+
+
+def _about_rows(rows: Sequence[TeamRow]) -> tuple[Finding, ...]:
+    findings = [*_repeated_teams(rows), *_unknown_colours(rows)]
+    if len(rows) > MOST_TEAMS:
+        findings.append(_too_many(rows[MOST_TEAMS].name.place, len(rows)))
+    return tuple(findings)
 
 
 def _too_many(place: Place, count: int) -> Finding:

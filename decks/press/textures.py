@@ -13,6 +13,9 @@ Texture: TypeAlias = Callable[[Any, float], None]
 STROKE = 0.11
 """The width of a white line, in ribbon widths."""
 
+OVER = 0.1
+"""How far lines reach over the ribbon’s edges, so that no end of a line shows."""
+
 
 def _every(step: float, length: float, *, start: float = 0.0) -> Iterator[float]:
     return (start + n * step for n in range(int((length - start) / step) + 2))
@@ -32,39 +35,39 @@ def _line(path: Any, *points: tuple[float, float]) -> None:  # noqa: ANN401
 
 def _slant(path: Any, length: float) -> None:  # noqa: ANN401
     for y in _every(0.36, length, start=-1):
-        _line(path, (0, y), (1, y + 1))
+        _line(path, (-OVER, y - OVER), (1 + OVER, y + 1 + OVER))
 
 
 def _lattice(path: Any, length: float) -> None:  # noqa: ANN401
     for y in _every(0.58, length, start=-1):
-        _line(path, (0, y), (1, y + 1))
-        _line(path, (0, y + 1), (1, y))
+        _line(path, (-OVER, y - OVER), (1 + OVER, y + 1 + OVER))
+        _line(path, (-OVER, y + 1 + OVER), (1 + OVER, y - OVER))
 
 
 def _waves(path: Any, length: float) -> None:  # noqa: ANN401
     for y in _every(0.43, length):
-        path.moveTo(0, y)
-        for n in range(4):
+        path.moveTo(-1 / 4, y)
+        for n in range(-1, 5):
             x, lift = n / 4, 0.15 if n % 2 else -0.15
             path.curveTo(x + 1 / 12, y + lift, x + 1 / 6, y + lift, x + 1 / 4, y)
 
 
 def _bricks(path: Any, length: float) -> None:  # noqa: ANN401
     course = 0.45
-    for n, y in enumerate(_every(course, length)):
-        _line(path, (0, y), (1, y))
+    for n, y in enumerate(_every(course, length, start=-course / 2)):
+        _line(path, (-OVER, y), (1 + OVER, y))
         for x in (0.25, 0.75) if n % 2 else (0.5,):
             _line(path, (x, y), (x, y + course))
 
 
 def _bars(path: Any, length: float) -> None:  # noqa: ANN401
-    for y in _every(0.4, length):
-        _line(path, (0, y), (1, y))
+    for y in _every(0.4, length, start=0.2):
+        _line(path, (-OVER, y), (1 + OVER, y))
 
 
 def _chevrons(path: Any, length: float) -> None:  # noqa: ANN401
     for y in _every(0.5, length, start=-0.5):
-        _line(path, (0, y), (0.5, y + 0.5), (1, y))
+        _line(path, (-OVER, y - OVER), (0.5, y + 0.5), (1 + OVER, y - OVER))
 
 
 def _dashes(path: Any, length: float) -> None:  # noqa: ANN401
@@ -74,16 +77,15 @@ def _dashes(path: Any, length: float) -> None:  # noqa: ANN401
 
 
 def _steps(path: Any, length: float) -> None:  # noqa: ANN401
-    for y in _every(0.72, length, start=-1):
-        for n in range(3):
-            x, foot = n / 3, y + n / 3
-            _line(path, (x, foot), (x + 1 / 3, foot), (x + 1 / 3, foot + 1 / 3))
+    for y in _every(0.72, length, start=-1.74):
+        treads = ((n / 3 - 1 / 6, y + n / 3) for n in range(5))
+        _line(path, *(point for x, y in treads for point in ((x, y), (x, y + 1 / 3))))
 
 
 def _crosses(path: Any, length: float) -> None:  # noqa: ANN401
-    for x, y in _staggered(length, step=0.54):
-        _line(path, (x - 0.18, y), (x + 0.18, y))
-        _line(path, (x, y - 0.18), (x, y + 0.18))
+    for y in _every(1.06, length, start=0.5):
+        _line(path, (0.16, y - 0.34), (0.84, y + 0.34))
+        _line(path, (0.16, y + 0.34), (0.84, y - 0.34))
 
 
 def _rings(path: Any, length: float) -> None:  # noqa: ANN401
@@ -91,15 +93,14 @@ def _rings(path: Any, length: float) -> None:  # noqa: ANN401
         path.circle(0.5, y, 0.3)
 
 
-def _scales(path: Any, length: float) -> None:  # noqa: ANN401
-    for n, y in enumerate(_every(0.25, length, start=-0.25)):
-        for x in (0, 0.5, 1) if n % 2 else (0.25, 0.75):
-            path.arc(x - 0.25, y - 0.25, x + 0.25, y + 0.25, 0, 180)
+def _shells(path: Any, length: float) -> None:  # noqa: ANN401
+    for n, y in enumerate(_every(0.5, length)):
+        path.circle(n % 2, y, 0.32)
 
 
 def _dots(path: Any, length: float) -> None:  # noqa: ANN401
     for x, y in _staggered(length, step=0.41):
-        path.circle(x, y, 0.11)
+        path.circle(x, y, 0.13)
 
 
 STROKED: dict[str, Texture] = {
@@ -112,10 +113,9 @@ STROKED: dict[str, Texture] = {
     "crosses": _crosses,
     "lattice": _lattice,
     "dashes": _dashes,
-    "scales": _scales,
     "steps": _steps,
 }
-FILLED: dict[str, Texture] = {"dots": _dots}
+FILLED: dict[str, Texture] = {"dots": _dots, "shells": _shells}
 
 
 def draw(canvas: Any, name: str, *, width: float, height: float) -> None:  # noqa: ANN401
