@@ -35,6 +35,16 @@ class SettingRow:
 
 
 @dataclass(frozen=True, slots=True)
+class ExerciseRow:
+    """A row of the Exercises sheet; all but the name may be blank."""
+
+    name: Cell
+    how_many: Cell | None = None
+    gentler: Cell | None = None
+    effort: Cell | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Content:
     """What a file holds: its items in the teacher's order, teams, settings, and what was found.
 
@@ -52,3 +62,4 @@ class Content:
     findings: tuple[Finding, ...]
     digest: str
     folder: Path | None = None
+    exercises: tuple[ExerciseRow, ...] = ()

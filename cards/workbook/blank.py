@@ -8,8 +8,9 @@ from openpyxl.styles.differential import DifferentialStyle
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
+from cards.exercises import EXERCISES, Rows
 from cards.workbook import look, plan
-from cards.workbook.example import EXAMPLE, EXERCISES, Rows
+from cards.workbook.example import EXAMPLE
 from cards.workbook.lists import offer, without_flags
 from cards.workbook.offers import Offers
 from cards.workbook.package import packed

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass
 
+from cards.exercises import EFFORTS
+
 LEVELS = ("easy", "medium", "hard")
-EFFORTS = ("gentle", "moderate", "strong")
 
 
 @dataclass(frozen=True, slots=True)
