@@ -5,6 +5,7 @@ import unicodedata
 from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
+from cards.picture import Picture
 from cards.place import Place
 from cards.style import Spans
 
@@ -43,7 +44,8 @@ class Item:
     choices, `also_right` the other right answers. Texts may hold line breaks. The places are those
     of the cells that the texts stand in; `also_right_places` and `wrong_places` go with the texts
     one by one. `topic_place` and `level_place` are None where the cell is blank. `picture` names a
-    file in the workbook's folder, or is blank.
+    file in the workbook's folder, or is blank; `image` is the picture itself, be it that file's or
+    one pasted into the row, and `picture_place` where it was named or pasted.
     """
 
     prompt: str
@@ -65,11 +67,18 @@ class Item:
     wrong_places: tuple[Place, ...] = ()
     picture: str = ""
     picture_place: Place | None = None
+    image: Picture | None = None
+
+    @property
+    def asked(self) -> str:
+        """What tells this prompt from others: its text as it is compared, and its picture."""
+        prompt = folded(self.prompt)
+        return f"{prompt}\0{self.image.digest}" if self.image else prompt
 
     @property
     def key(self) -> str:
-        """A short digest of prompt and answer: the same from deck to deck."""
-        text = f"{folded(self.prompt)}\0{folded(self.answer)}"
+        """A short digest of prompt, picture and answer: the same from deck to deck."""
+        text = f"{self.asked}\0{folded(self.answer)}"
         return hashlib.sha256(text.encode()).hexdigest()[:12]
 
 

@@ -5,11 +5,16 @@ from enum import StrEnum
 
 
 class TextStyle(StrEnum):
-    """How some letters of a text are set: bold, superscript or subscript."""
+    """How some letters of a text are set: bold, superscript or subscript.
+
+    The last two are parts of a built fraction; no cell holds them.
+    """
 
     BOLD = "bold"
     RAISED = "raised"
     LOWERED = "lowered"
+    NUMERATOR = "numerator"
+    DENOMINATOR = "denominator"
 
 
 @dataclass(frozen=True, slots=True, order=True)

@@ -47,9 +47,13 @@ def near_pairs(items: Iterable[Item]) -> Iterator[Pair]:
             firsts.setdefault((*words(item.prompt), *_SIGNS.findall(item.prompt)), item)
     told: set[int] = set()
     for first, item in (*_same_letters(items), *_one_word_apart(firsts.values())):
-        if id(item) not in told and folded(first.prompt) != folded(item.prompt):
+        if id(item) not in told and _differ_in_text(first, item):
             told.add(id(item))
             yield first, item
+
+
+def _differ_in_text(first: Item, item: Item) -> bool:
+    return first.image == item.image and folded(first.prompt) != folded(item.prompt)
 
 
 def _same_letters(items: Iterable[Item]) -> Iterator[Pair]:

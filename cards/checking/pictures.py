@@ -1,11 +1,12 @@
 """Pictures that are named in a row and are not where they should be."""
 
 from collections.abc import Iterator, Sequence
-from pathlib import Path, PurePosixPath, PureWindowsPath
+from pathlib import Path
 
 from cards.checking.rule import Remark
 from cards.content import Content
 from cards.reading.near import near_miss
+from cards.reading.pictures.beside import is_beside
 from cards.reading.quoting import quoted
 
 SUFFIXES = (".png", ".jpg", ".jpeg", ".svg")
@@ -25,25 +26,6 @@ def missing_picture(content: Content, _team_names: Sequence[str]) -> Iterator[Re
             f"There is no picture {quoted(item.picture)} in the folder of this file.",
             _mend(item.picture, folder),
         )
-
-
-def is_beside(name: str, folder: Path) -> bool:
-    """Say whether a name is that of a file in the folder, or in a folder inside it.
-
-    A name that leads out of the folder, by whatever road, is not.
-    """
-    if not _stays_inside(name):
-        return False
-    path = folder / name
-    try:
-        return path.is_file() and path.resolve().is_relative_to(folder.resolve())
-    except (OSError, ValueError):
-        return False
-
-
-def _stays_inside(name: str) -> bool:
-    kinds = (PurePosixPath(name), PureWindowsPath(name))
-    return not any(path.anchor or ".." in path.parts for path in kinds)
 
 
 def _mend(name: str, folder: Path) -> str:

@@ -6,7 +6,7 @@ from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.checking.words import as_meant, same_but_for_case
 from cards.content import Content
-from cards.item import Item, folded
+from cards.item import Item
 from cards.reading.quoting import quoted
 
 
@@ -47,7 +47,7 @@ def _with_those_before(content: Content) -> Iterator[tuple[Item, tuple[Item, ...
     for item in content.items:
         if not (item.prompt and item.answer):
             continue
-        folds = seen.setdefault(folded(item.prompt), [])
+        folds = seen.setdefault(item.asked, [])
         before = [other for other in folds if same_but_for_case(item.prompt, other.prompt)]
         if before:
             yield item, tuple(before)

@@ -8,7 +8,7 @@ from cards.checking.nearly import near_pairs
 from cards.checking.rule import Remark
 from cards.checking.words import as_meant, is_value
 from cards.content import Content
-from cards.item import Item, Kind, folded
+from cards.item import Item, Kind
 from cards.reading.quoting import quoted
 
 _SORTS = 3
@@ -24,7 +24,7 @@ def same_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark
     first: dict[str, Item] = {}
     for item in _unsorted(content):
         before = first.setdefault(as_meant(item.answer), item)
-        if before is item or id(item) in near or folded(before.prompt) == folded(item.prompt):
+        if before is item or id(item) in near or before.asked == item.asked:
             continue
         yield Remark(
             item.answer_place,
@@ -69,7 +69,7 @@ def _accepting(
 
 def _differ(item: Item, other: Item) -> bool:
     same_answer = as_meant(item.answer) == as_meant(other.answer)
-    return not same_answer and folded(item.prompt) != folded(other.prompt)
+    return not same_answer and item.asked != other.asked
 
 
 def _in_banks(content: Content) -> Iterator[Item]:

@@ -1,7 +1,6 @@
 """A file, read by whoever knows its kind."""
 
 from collections.abc import Callable
-from dataclasses import replace
 from pathlib import Path
 
 from cards.content import Content
@@ -44,7 +43,7 @@ def read(path: Path) -> Content:
     wrong with single cells is found, not raised.
     """
     tables, findings = tables_of(path)
-    return replace(gathered(path.name, tables, findings), folder=path.parent)
+    return gathered(path.name, tables, findings, path.parent)
 
 
 def tables_of(path: Path) -> Read:

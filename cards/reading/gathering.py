@@ -1,7 +1,7 @@
 """The tables of a file become its content."""
 
 from collections.abc import Sequence
-from pathlib import PurePath
+from pathlib import Path, PurePath
 
 from cards.content import Content
 from cards.finding import Finding, Severity, UnreadableFileError
@@ -9,8 +9,11 @@ from cards.item import Item
 from cards.place import Place
 from cards.reading.columns import BACKS, columns_of
 from cards.reading.digest import digest_of
+from cards.reading.exercises import exercise_rows
 from cards.reading.heading_row import Headings
 from cards.reading.items import items_of
+from cards.reading.pictures import illustrated
+from cards.reading.pictures.pasted import Pasted
 from cards.reading.plain import (
     cells_beyond,
     extra_field,
@@ -25,25 +28,42 @@ from cards.reading.table import Table
 Found = tuple[tuple[Item, ...], tuple[Finding, ...]]
 
 
-def gathered(name: str, tables: Sequence[Table], findings: Sequence[Finding]) -> Content:
+def gathered(
+    name: str, tables: Sequence[Table], findings: Sequence[Finding], folder: Path | None = None
+) -> Content:
     """Gather the content of the tables of the file `name`; `findings` are those of reading it.
 
+    Pictures named in cells are looked for in the `folder`, if there is one.
     Raises `UnreadableFileError` if no table holds an item.
     """
     sheets = sheets_of(tables)
     found = [_read_sheet(sheet) for sheet in sheets]
     items = tuple(item for some, _ in found for item in some)
-    findings = (*findings, *(finding for _, some in found for finding in some))
+    items, about_pictures = illustrated(items, _pasted(tables), folder)
+    findings = (*findings, *(finding for _, some in found for finding in some), *about_pictures)
     if not items:
         raise UnreadableFileError(_nothing(name, findings))
     teams = tuple(row for table in _tables(sheets, Purpose.TEAMS) for row in team_rows(table))
     settings = tuple(row for table in _tables(sheets, Purpose.DECK) for row in setting_rows(table))
-    digest = digest_of(items, teams, settings)
-    return Content(PurePath(name).stem, items, teams, settings, findings, digest)
+    exercises = [
+        row for table in _tables(sheets, Purpose.EXERCISES) for row in exercise_rows(table)
+    ]
+    digest = digest_of(items, teams, settings, exercises)
+    return Content(
+        PurePath(name).stem, items, teams, settings, findings, digest, folder, tuple(exercises)
+    )
 
 
 def _tables(sheets: Sequence[Sheet], purpose: Purpose) -> list[Table]:
     return [sheet.table for sheet in sheets if sheet.purpose is purpose]
+
+
+def _pasted(tables: Sequence[Table]) -> dict[tuple[str, int], list[Pasted]]:
+    rows: dict[tuple[str, int], list[Pasted]] = {}
+    for table in tables:
+        for one in table.pictures:
+            rows.setdefault((table.name, one.place.row), []).append(one)
+    return rows
 
 
 def _read_sheet(sheet: Sheet) -> Found:

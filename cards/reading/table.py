@@ -7,6 +7,7 @@ from enum import Enum, auto
 
 from cards.content import Cell
 from cards.place import Place
+from cards.reading.pictures.pasted import Pasted
 from cards.style import Spans
 
 # All white space is found below the letters of Hiragana; the last one here is a byte order mark.
@@ -64,6 +65,7 @@ class Table:
     (a file of its own has a file name, whose ending says nothing). `delimited` is true where
     delimiters part the fields, so that one field too many means something. `set_apart` is the
     number of the row that looks like headings by its format (bold, frozen, or with a filter).
+    `pictures` are those pasted into its cells, left to right in each row.
     """
 
     name: str
@@ -73,6 +75,7 @@ class Table:
     delimited: bool = False
     hidden_columns: frozenset[int] = frozenset()
     set_apart: int | None = None
+    pictures: tuple[Pasted, ...] = ()
 
 
 def rows_of(cells: Iterable[Cell]) -> tuple[Row, ...]:

@@ -2,12 +2,16 @@
 
 import io
 import warnings
+from collections.abc import Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from cards.finding import Finding, UnreadableFileError
 from cards.reading.hidden import hidden_rows_note, hidden_sheet_note
 from cards.reading.packed.archive import damaged
 from cards.reading.packed.lean import lean_workbook
+from cards.reading.pictures.in_workbook import pasted_in
+from cards.reading.pictures.pasted import Pasted
 from cards.reading.sheet import has_formulas, table_of
 from cards.reading.table import Table
 
@@ -33,16 +37,20 @@ def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Find
     if any(has_formulas(sheet) for sheet in sheets):
         stored = {sheet.title: sheet for sheet in _opened(lean, name, values=True).worksheets}
     tables: list[Table] = []
-    findings: list[Finding] = []
+    pasted, findings = pasted_in(data, name)
     for sheet in sheets:
-        found = _read_sheet(sheet, stored[sheet.title] if stored else sheet)
+        pictures = pasted.get(sheet.title, ())
+        found = _read_sheet(sheet, stored[sheet.title] if stored else sheet, pictures)
         tables += found[0]
         findings += found[1]
     return tuple(tables), tuple(findings)
 
 
-def _read_sheet(sheet: "Worksheet", stored: "Worksheet") -> tuple[list[Table], list[Finding]]:
+def _read_sheet(
+    sheet: "Worksheet", stored: "Worksheet", pictures: Sequence[Pasted]
+) -> tuple[list[Table], list[Finding]]:
     table, hidden_rows = table_of(sheet, stored)
+    table = replace(table, pictures=tuple(pictures))
     if sheet.sheet_state != "visible":
         return [], [hidden_sheet_note(table.name)] if table.rows or hidden_rows else []
     notes = [hidden_rows_note(table.name, hidden_rows)] if hidden_rows else []

@@ -6,8 +6,8 @@ import pytest
 from support.workbooks import fill
 
 from cards.checking import check
-from cards.checking.pictures import is_beside
 from cards.reading import read
+from cards.reading.pictures.beside import is_beside
 
 
 def findings(folder, name):

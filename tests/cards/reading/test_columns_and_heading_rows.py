@@ -1,4 +1,4 @@
-"""Hidden columns, rows that are set apart as headings are, and pictures."""
+"""Hidden columns, and rows that are set apart as headings are."""
 
 from collections.abc import Callable
 from pathlib import Path
@@ -13,7 +13,6 @@ from cards.content import Content
 from cards.item import Level
 from cards.reading import read
 
-ReadCsv = Callable[..., Content]
 PLAIN = [["heron", "garza"], ["limpet", "lapa"], ["tide", "marea"]]
 HEADED = [["Prompt", "Answer", "Level"], ["Tides a day", 2, "hard"], ["Legs of a crab", 10, "easy"]]
 
@@ -135,22 +134,3 @@ def test_known_headings_need_not_be_set_apart_nor_told_of(tmp_path: Path) -> Non
     bold(book)
     frozen(book)
     assert codes(reread(book, tmp_path)) == []
-
-
-# Pictures
-
-
-def test_a_column_of_pictures_is_told_of_once(read_csv: ReadCsv) -> None:
-    content = read_csv("Word,Meaning,Picture\nheron,a bird,heron.png\nlimpet,a shell,l.png\n")
-    assert len(content.items) == 2
-    [finding] = content.findings
-    assert (finding.code, str(finding.severity), str(finding.place)) == (
-        "picture-not-printed",
-        "note",
-        "words.csv C1",
-    )
-    assert finding.wrong == "Pictures are not printed yet; the rest of the row is."
-
-
-def test_a_blank_column_for_pictures_is_no_matter(read_csv: ReadCsv) -> None:
-    assert read_csv("Word,Meaning,Picture\nheron,a bird,\n").findings == ()

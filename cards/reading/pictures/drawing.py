@@ -1,0 +1,79 @@
+"""SVG drawings: a size, and nothing but what is drawn."""
+
+import re
+from xml.etree import ElementTree as ET
+
+from cards.picture import Picture, PictureKind
+from cards.reading.pictures.svg_parts import SVG, XLINK
+from cards.reading.pictures.svg_tree import svg_tree
+from cards.reading.pictures.unusable import UnusablePictureError, broken, too_large
+
+_LENGTH = re.compile(r"\s*([0-9]*\.?[0-9]+(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*")
+# Pixels in each unit, CSS Values and Units Module Level 3, 5.2.
+_INCH = 96
+_PIXELS = {
+    "px": 1,
+    "pt": _INCH / 72,
+    "pc": _INCH / 6,
+    "mm": _INCH / 25.4,
+    "cm": _INCH / 2.54,
+    "in": _INCH,
+    "Q": _INCH / 101.6,
+}
+_BETWEEN = re.compile(r"[\s,]+")
+_LONG_SIDE = 1000
+_NARROWEST = 50
+
+ET.register_namespace("", SVG[1:-1])
+ET.register_namespace("xlink", XLINK[1:-1])
+
+
+def drawing_in(data: bytes) -> Picture:
+    """Return a drawing that fetches nothing and runs nothing.
+
+    Raises `UnusablePictureError` if it is too large, damaged, or has no size.
+    """
+    root = svg_tree(data)
+    width, height = _size_of(root)
+    if max(width, height) > _NARROWEST * min(width, height):
+        raise too_large(f"is more than {_NARROWEST} times as long as it is wide")
+    root.set("viewBox", root.get("viewBox") or f"0 0 {width:g} {height:g}")
+    scale = _LONG_SIDE / max(width, height)
+    pixels = round(width * scale), round(height * scale)
+    root.set("width", str(pixels[0]))
+    root.set("height", str(pixels[1]))
+    drawn = ET.tostring(root, encoding="utf-8")
+    _try(drawn)
+    return Picture.of(drawn, PictureKind.SVG, width=pixels[0], height=pixels[1], alpha=True)
+
+
+def _size_of(root: ET.Element) -> tuple[float, float]:
+    """Return the drawing's size in pixels: its own, else that of its view."""
+    own = _pixels(root.get("width", "")), _pixels(root.get("height", ""))
+    view = [_pixels(side) for side in _BETWEEN.split(root.get("viewBox", "").strip())[2:]]
+    width, height = own if all(own) else view if len(view) == 2 else (0, 0)  # noqa: PLR2004
+    if not (width and height):
+        raise UnusablePictureError(
+            "picture-broken",
+            "is a drawing that does not say how large it is",
+            "Open it in a drawing program and save it with a width and a height, or as PNG.",
+        )
+    return width, height
+
+
+def _pixels(length: str) -> float:
+    found = _LENGTH.fullmatch(length)
+    if not found or not 1e-3 < float(found[1]) < 1e6:  # noqa: PLR2004 - what a page can be
+        return 0
+    return float(found[1]) * _PIXELS[found[2] or "px"]
+
+
+def _try(drawn: bytes) -> None:
+    """Draw it small; raise `UnusablePictureError` if that cannot be done."""
+    import resvg_py  # noqa: PLC0415 - only drawings need it
+
+    try:
+        resvg_py.svg_to_bytes(svg_string=drawn.decode(), zoom=0.05, skip_system_fonts=True)
+    # Whatever it cannot draw, it says in ways of its own.
+    except Exception as error:
+        raise broken() from error

@@ -1,0 +1,139 @@
+"""SVG drawings: what is kept of them reaches nothing outside, and they cannot grow for ever."""
+
+import base64
+import re
+from xml.etree import ElementTree as ET
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from support.pictures import SHELL, SVG, coded, photograph
+
+from cards.reading.pictures.looking import picture_in
+from cards.reading.pictures.svg_parts import safe_style
+from cards.reading.pictures.unusable import UnusablePictureError
+
+OUTSIDE = "http://example.org/x"
+
+
+def kept(inside):
+    return picture_in(SVG.format(inside).encode()).data.decode()
+
+
+@pytest.mark.parametrize(
+    "inside",
+    [
+        f'<script href="{OUTSIDE}">alert("{OUTSIDE}")</script>',
+        f'<rect width="9" height="9" onload="go(\'{OUTSIDE}\')"/>',
+        f"<style>@import '{OUTSIDE}'; rect {{fill: red}}</style>",
+        f"<style>@im/**/port url({OUTSIDE});</style>",
+        f"<style>rect {{fill: url({OUTSIDE})}}</style>",
+        f"<style>rect {{fill: u\\rl('{OUTSIDE}')}}</style>",
+        f"<style>rect {{fill: u&#114;l({OUTSIDE})}}</style>",
+        f"<style><![CDATA[@font-face {{src: url({OUTSIDE})}}]]></style>",
+        f'<rect width="9" height="9" style="fill:url( {OUTSIDE}#a )"/>',
+        f'<rect width="9" height="9" fill="url({OUTSIDE}#a)"/>',
+        f'<use xlink:href="{OUTSIDE}#a"/>',
+        f'<use href="{OUTSIDE}#a"/>',
+        f'<a href="{OUTSIDE}"><rect width="9" height="9"/></a>',
+        f'<foreignObject><p xmlns="http://www.w3.org/1999/xhtml">{OUTSIDE}</p></foreignObject>',
+        f'<filter id="f"><feImage href="{OUTSIDE}"/></filter><g filter="url(#f)"/>',
+        f'<animate href="{OUTSIDE}" attributeName="x"/>',
+        f'<metadata about="{OUTSIDE}"/>',
+        f"<!-- {OUTSIDE} --><?xml-stylesheet href='{OUTSIDE}'?>",
+        f'<g xml:base="{OUTSIDE}/" xmlns:e="{OUTSIDE}" e:href="{OUTSIDE}"/>',
+    ],
+)
+def test_nothing_that_leads_outside_is_kept(inside):
+    assert "example.org" not in kept(inside)
+
+
+@pytest.mark.parametrize(
+    "link",
+    [
+        OUTSIDE,
+        "file:///etc/hostname",
+        "/etc/hostname",
+        "secret.png",
+        "data:image/svg+xml,%3Csvg/%3E",
+    ],
+)
+def test_a_drawing_that_shows_another_file_is_refused(link):
+    with pytest.raises(UnusablePictureError, match="another file"):
+        kept(f'<image width="9" height="9" xlink:href="{link}"/>')
+
+
+def test_a_picture_inside_a_drawing_is_kept_without_its_camera_s_words():
+    inner = coded(photograph(20, 10), "JPEG", comment=b"Samphire Creek")
+    link = f"data:image/jpeg;base64,{base64.b64encode(inner).decode()}"
+    found = re.search(r"base64,([^\"]+)", kept(f'<image width="9" height="9" href="{link}"/>'))
+    assert found
+    assert b"Samphire" not in base64.b64decode(found[1])
+
+
+def test_shapes_paints_and_letters_are_kept():
+    inside = (
+        '<defs><linearGradient id="g"><stop offset="1" stop-color="#123456"/></linearGradient>'
+        '<g id="s"><path d="M0 0L9 9" stroke="red"/></g></defs><use xlink:href="#s"/>'
+        '<rect width="4" height="4" fill="url(#g)" style="stroke:url(#g);opacity:.5"/>'
+        "<style>.a{fill:url('#g')}</style><text x='1' class='a'>whelk</text>"
+    )
+    root = ET.fromstring(kept(inside))  # noqa: S314 - it is our own
+    names = [one.tag.rpartition("}")[2] for one in root.iter()]
+    assert names == [
+        *("svg", "defs", "linearGradient", "stop", "g", "path", "use", "rect", "style", "text")
+    ]
+    assert kept(inside).count("url(") == 3
+
+
+@pytest.mark.parametrize("before", ['<?xml version="1.0" encoding="UTF-8"?>\n', "\ufeff", ""])
+def test_what_drawing_programs_write_before_a_drawing_is_no_matter(before):
+    doctype = (
+        '<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" '
+        '"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">'
+    )
+    assert picture_in((before + doctype + SHELL).encode()).width == 1000
+
+
+def test_an_entity_is_refused():
+    text = '<!DOCTYPE svg [<!ENTITY x SYSTEM "file:///etc/hostname">]>' + SVG.format("&x;")
+    with pytest.raises(UnusablePictureError, match="declarations"):
+        picture_in(text.encode())
+
+
+def doubling(levels):
+    groups = ['<g id="g0"><rect width="1" height="1"/></g>']
+    for n in range(1, levels):
+        uses = f'<use href="#g{n - 1}"/>' * 10
+        groups.append(f'<g id="g{n}">{uses}</g>')
+    return "".join(groups)
+
+
+@pytest.mark.parametrize(
+    "inside",
+    [
+        doubling(9),
+        '<g id="a"><use href="#a"/></g>',
+        '<pattern id="a"><rect fill="url(#a)"/></pattern>',
+        "<g>" * 5000 + "</g>" * 5000,
+        "<g/>" * 40_000,
+    ],
+    ids=["doubling", "endless", "endless pattern", "deep", "many"],
+)
+def test_a_drawing_that_would_be_drawn_for_ever_is_refused(inside):
+    with pytest.raises(UnusablePictureError):
+        kept(inside)
+
+
+@pytest.mark.parametrize("size", ["", 'width="9" height="1000"', 'width="1e9" height="1e9"'])
+def test_a_drawing_without_a_size_that_a_page_can_have_is_refused(size):
+    text = f'<svg xmlns="http://www.w3.org/2000/svg" {size}><rect width="1" height="1"/></svg>'
+    with pytest.raises(UnusablePictureError):
+        picture_in(text.encode())
+
+
+@given(st.text(alphabet="url(#)'\"@import;:/*\\ ht.p{}", max_size=60))
+def test_no_style_fetches_anything(text):
+    safe = safe_style(text)
+    assert not re.search(r"@import", safe, re.IGNORECASE)
+    assert all(re.match(r"\s*['\"]?\s*#", rest) for rest in re.split(r"(?i)url\(", safe)[1:])
