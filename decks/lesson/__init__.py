@@ -1,0 +1,1 @@
+"""What happens in the lesson itself: who moves when, what is called, and how much is enough."""

@@ -1,0 +1,66 @@
+"""In which order questions are called: rising in each round, topics mixed, a good end."""
+
+import random
+from collections.abc import Sequence
+
+from cards.item import Item
+
+MOST_A_ROUND = 10
+GOOD_END = 0.75
+"""The least expected share of the last question of all, so that most finish on a success."""
+
+
+def rounds_for(items: int, wanted: int | None = None) -> int:
+    """Return into how many rounds so many items are parted: as wanted, or of ten at the most."""
+    return max(1, min(items, wanted or -(-items // MOST_A_ROUND)))
+
+
+def calling_order(
+    items: Sequence[Item], rounds: int, generator: random.Random
+) -> tuple[tuple[Item, ...], ...]:
+    """Return the items in their calling order, round by round.
+
+    Rounds differ in length by one at most and are as hard as one another as far as levels can be
+    parted evenly. Each begins easy and rises; items of one level are ordered so that topics change
+    as often as can be. The last question of all is one that most get, where there is one to spare.
+    """
+    shuffled = generator.sample(list(items), len(items))
+    last = _for_the_end(shuffled) if len(items) > rounds else None
+    rising = sorted((item for item in shuffled if item is not last), key=_hardness)
+    called = [_topics_mixed(rising[n::rounds]) for n in range(rounds)]
+    if last is not None:
+        shortest = min(range(rounds), key=lambda n: (len(called[n]), -n))
+        called.append(called.pop(shortest))
+        called[-1].append(last)
+    return tuple(tuple(each) for each in called)
+
+
+def _hardness(item: Item) -> float:
+    return -item.level.expected_share
+
+
+def _for_the_end(items: Sequence[Item]) -> Item | None:
+    """Return the hardest of the items that most get right, sparing the easiest for a start."""
+    likely = [item for item in items if item.level.expected_share >= GOOD_END]
+    return max(likely, key=_hardness, default=None)
+
+
+def _topics_mixed(rising: Sequence[Item]) -> list[Item]:
+    """Reorder items within each level so that neighbours differ in topic as often as can be."""
+    ordered: list[Item] = []
+    for level in sorted({item.level for item in rising}):
+        waiting = [item for item in rising if item.level is level]
+        while waiting:
+            before = ordered[-1].topic if ordered else None
+            left = _counts(waiting)
+            chosen = max(waiting, key=lambda item: (item.topic != before, left[item.topic]))
+            waiting.remove(chosen)
+            ordered.append(chosen)
+    return ordered
+
+
+def _counts(items: Sequence[Item]) -> dict[str, int]:
+    counts: dict[str, int] = {}
+    for item in items:
+        counts[item.topic] = counts.get(item.topic, 0) + 1
+    return counts
