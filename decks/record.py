@@ -5,12 +5,18 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from typing import Any
 
+from cards.item import Item
+from cards.picture import Picture
 from cards.style import Spans
 from decks.bank import GuidePart, has_one_word_each, is_sound
 from decks.deck import Card, Deck
 
 FORMAT = 1
 """The version of the record's form; it goes up when an older reader could not read it."""
+
+
+PICTURES = "pictures"
+"""The folder beside the record that holds its pictures."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +59,26 @@ def write(deck: Deck, colophon: Colophon) -> str:
     return json.dumps(record, ensure_ascii=False, indent=1) + "\n"
 
 
+def picture_files(deck: Deck) -> dict[str, bytes]:
+    """Return the files, by name, of the pictures that the record names.
+
+    They stand beside it as they are, so that they can be looked at, and each but once; inside the
+    record every picture would be a third larger, and no longer a line to read.
+    """
+    pictures = sorted(
+        {card.item.image for card in deck.cards if card.item.image}, key=lambda one: one.digest
+    )
+    return {_file_of(picture): picture.data for picture in pictures}
+
+
+def _file_of(picture: Picture) -> str:
+    return f"{PICTURES}/{picture.file_name}"
+
+
+def _picture_file(item: Item) -> str | None:
+    return _file_of(item.image) if item.image else None
+
+
 def _recipe(deck: Deck) -> dict[str, Any]:
     recipe = asdict(deck.recipe)
     return recipe | {"teams": [team.name for team in deck.recipe.teams], "seed": deck.seed}
@@ -67,6 +93,7 @@ def _card(deck: Deck, card: Card) -> dict[str, Any]:
         "level": int(card.item.level),
         "prompt": card.item.prompt,
         "answer": card.item.answer,
+        "picture": _picture_file(card.item),
         "prompt_spans": _spans(card.item.prompt_spans),
         "answer_spans": _spans(card.item.answer_spans),
         "also_right": list(card.item.also_right),

@@ -36,6 +36,7 @@ def next_number(shelf: Path) -> int:
 def put(shelf: Path, number: int, files: Mapping[str, bytes]) -> Path:
     """Put a deck's files on the shelf and return its folder.
 
+    A name may lead into a folder of the deck's: `pictures/crab.png`.
     Raises `NumberTakenError` where the number has been taken in the meantime, and
     `UnreadableFileError` where the files cannot be written; nothing is left behind then.
     """
@@ -50,6 +51,7 @@ def put(shelf: Path, number: int, files: Mapping[str, bytes]) -> Path:
         folder = Path(unfinished) / place.name
         folder.mkdir()
         for name, content in files.items():
+            (folder / name).parent.mkdir(exist_ok=True)
             (folder / name).write_bytes(content)
         _rename(folder, place)
     return place

@@ -34,7 +34,7 @@ def word_of(item: Item) -> Word:
     text = one_line(item.answer)
     return Word(
         text=text,
-        prompt=folded(item.prompt),
+        prompt=item.asked,
         accepted=accepted(item),
         kind=item.kind,
         topic=folded(item.topic),

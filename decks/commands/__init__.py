@@ -7,6 +7,7 @@ from typing import cast
 import typer
 
 from cards.finding import FairdealError, UnreadableFileError
+from decks.commands.align import align
 from decks.commands.build import build
 from decks.commands.check import check
 from decks.commands.start import start
@@ -21,6 +22,7 @@ app = typer.Typer(
 app.command()(start)
 app.command()(check)
 app.command()(build)
+app.command()(align)
 
 
 @app.callback()

@@ -10,8 +10,10 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
+from decks.commands.room import grid_for
+from decks.commands.shift import with_shift
 from decks.deck import REVIEW_KINDS
-from decks.layout.grid import Grid, make_grid
+from decks.layout.grid import Grid
 from decks.press.proof import proofread, proofread_names
 from decks.recipe import Dealing, Recipe
 from decks.settings import resolve
@@ -60,16 +62,19 @@ def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
     """
     content = _with_grade(read(file), options)
     recipe, about_recipe = resolve(content, options)
-    grid = make_grid(recipe.paper, recipe.card_size, recipe.sides, recipe.flip)
+    grid, about_room = grid_for(recipe, content, options)
+    recipe, about_printer = with_shift(recipe, grid, content, options)
     checked = check(content, [team.name for team in recipe.teams])
     # what is wrong already need not be proofread as well
     sound = sound_items(content, checked)
     about_deck = (
         *about_recipe,
+        *about_room,
+        *about_printer,
         *proofread_names(recipe, content),
         *_too_few_items(content, recipe),
     )
-    about_rows = (*checked, *proofread(sound, recipe, grid))
+    about_rows = checked if about_room else (*checked, *proofread(sound, recipe, grid))
     return Inspection(content, recipe, grid, about_deck, about_rows)
 
 

@@ -10,7 +10,8 @@ from decks.commands.inspection import Inspection, inspect
 from decks.deck import Deck, make_deck
 from decks.layout.stacking import Stack, plan
 from decks.press.papers import print_papers
-from decks.record import Colophon, write
+from decks.recipe import Ink
+from decks.record import Colophon, picture_files, write
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
 
 
@@ -43,7 +44,8 @@ def _make_next(name: str, seen: Inspection, shelf: Path) -> list[str]:
     number = next_number(shelf)
     seed = seen.recipe.seed or f"{seen.content.digest}/{number}"
     deck = make_deck(seen.recipe, seen.asked, number=number, seed=seed)
-    stacks = plan([len(hand) for hand in deck.hands], len(seen.grid.slots))
+    apart = seen.recipe.ink is Ink.STOCK
+    stacks = plan([len(hand) for hand in deck.hands], len(seen.grid.slots), apart=apart)
     folder = put(shelf, number, _files(name, seen, deck, stacks))
     return telling.made(folder, deck, stacks, seen)
 
@@ -57,4 +59,5 @@ def _files(name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...]) -
         papers={paper: hashlib.sha256(data).hexdigest() for paper, data in papers.items()},
         leaves=sum(stack.leaves for stack in stacks),
     )
-    return papers | {"deck.json": write(deck, colophon).encode()}
+    record = {"deck.json": write(deck, colophon).encode()}
+    return papers | record | picture_files(deck)

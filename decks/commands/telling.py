@@ -10,8 +10,9 @@ from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
 from decks.layout.stacking import Stack
 from decks.press.cards import loading
-from decks.recipe import Dealing
-from decks.words import counted
+from decks.press.runs import runs_of
+from decks.recipe import Dealing, Ink, Sides
+from decks.words import counted, listed
 
 
 def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) -> list[str]:
@@ -22,12 +23,38 @@ def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) 
     return [
         *told_in_a_build([*seen.findings, *_unsound(deck, seen)]),
         f"{deck.name}: {cards}, on {counted(leaves, 'leaf', 'leaves')}.",
-        f"Print   cards.pdf: {loading(seen.grid)}.",
+        *_printing(deck, stacks, seen),
         f"Fair    {fairness_sentence(deck.deal, names)}",
         *[f"Note    {line}" for line in _notes(deck, seen)],
-        "Next    teacher.pdf says how to cut and pile, and has the answers.",
+        f"Next    teacher.pdf {_what_next(seen)}",
         f"Folder  {folder}",
     ]
+
+
+def _printing(deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) -> list[str]:
+    """Say which files go on which paper, and how."""
+    lines = [f"Print   cards.pdf: {loading(seen.grid)}."]
+    if seen.grid.sides is Sides.TWO_PASSES:
+        lines = [
+            f"Print   cards-fronts.pdf: {loading(seen.grid)}.",
+            "        cards-backs.pdf: on the same sheets, put in again by hand.",
+        ]
+    if seen.grid.sides is Sides.FRONTS:
+        lines.append("        answers.pdf: the answers in the order of the cards.")
+    if deck.recipe.ink is Ink.STOCK:
+        runs = runs_of(deck.recipe, seen.grid, stacks)
+        loads = [f"{run.sheets} of {run.paper} ({run.team.name})" for run in runs if run.team]
+        lines.append(f"Load    {listed(loads, 'and')}.")
+    return lines
+
+
+def _what_next(seen: Inspection) -> str:
+    """Say what the teacher's pages are for."""
+    if seen.grid.sides is Sides.TWO_PASSES:
+        return "says how to put the sheets in again, how to cut and pile, and has the answers."
+    if seen.grid.whole:
+        return "says how to check what was printed, and has the answers."
+    return "says how to cut and pile, and has the answers."
 
 
 def _unsound(deck: Deck, seen: Inspection) -> list[Finding]:

@@ -1,36 +1,53 @@
 """Where lines break: as few lines as can be; on cards as even as can be, in running text as full.
 
 Texts break at white space only, never inside a word, and always where the teacher broke the line.
-A non-breaking space holds its words together.
+A non-breaking space holds words together, and so do numbers, names and formulas: see `joints`.
 """
 
 from collections.abc import Sequence
 from dataclasses import replace
+from math import inf
 
-from decks.layout.runs import (
-    Line,
-    Measure,
-    Styled,
-    Word,
-    lines_of,
-    runs_of,
-    set_line,
-    width_of,
-    words_of,
-)
+from decks.layout.balance import break_evenly, break_full
+from decks.layout.prose import Group, Prose, groups_of, prose_of
+from decks.layout.runs import Line, Measure, Styled, Word, set_line, width_of
 
 
 def break_text(styled: Styled, width: float, *, measure: Measure) -> list[Line] | None:
     """Return the even lines of a text in a column of `width` ems; None where a word is wider."""
+    return break_prose(prose_of(styled, measure), width)
+
+
+def break_prose(prose: Sequence[Prose], width: float, *, whole: float = inf) -> list[Line] | None:
+    """Return the even lines of a text that was made ready, in a column of `width` ems.
+
+    None where a word is wider, or a group of words that are joined at `whole` or more.
+    """
     lines: list[Line] = []
-    for line in lines_of(styled):
-        words = words_of(runs_of(line))
-        widths = [width_of(word, measure) for word in words]
-        ends = break_evenly(widths, measure(" ", styled.strong), width)
+    for line in prose:
+        groups = groups_of(line, width, whole=whole)
+        ends = break_evenly(
+            [group.width for group in groups],
+            line.space,
+            width,
+            prices=[group.price for group in groups],
+            lone=[group.lone for group in groups],
+        )
         if ends is None:
             return None
-        lines += _joined(words, ends, strong=styled.strong)
+        lines += _set(line, groups, ends)
     return lines
+
+
+def count_lines(prose: Sequence[Prose], width: float, *, whole: float = inf) -> int | None:
+    """Return how many lines `break_prose` would return, or None, in a fraction of its time."""
+    count = 0
+    for line in prose:
+        widths = [group.width for group in groups_of(line, width, whole=whole)]
+        if any(each > width for each in widths):
+            return None
+        count += len(break_full(widths, line.space, width))
+    return count
 
 
 def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
@@ -39,17 +56,45 @@ def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
     A word that is wider than the column is split.
     """
     lines: list[Line] = []
-    for line in lines_of(styled):
-        words = [part for word in words_of(runs_of(line)) for part in _split(word, width, measure)]
-        widths = [width_of(word, measure) for word in words]
-        ends = break_full(widths, measure(" ", styled.strong), width)
-        lines += _joined(words, ends, strong=styled.strong)
+    for line in prose_of(styled, measure):
+        parted = _with_wide_words_split(line, width, measure)
+        groups = groups_of(parted, width)
+        ends = break_full([group.width for group in groups], parted.space, width)
+        lines += _set(parted, groups, _with_company(parted, groups, ends, width))
     return lines
 
 
-def _joined(words: Sequence[Word], ends: Sequence[int], *, strong: bool) -> list[Line]:
-    starts = [0, *ends[:-1]]
-    return [set_line(words[a:b], strong=strong) for a, b in zip(starts, ends, strict=True)]
+def _set(prose: Prose, groups: Sequence[Group], ends: Sequence[int]) -> list[Line]:
+    words = [groups[end - 1].end if end else 0 for end in ends]
+    return [
+        set_line(prose.words[start:end], strong=prose.strong)
+        for start, end in zip([0, *words], words, strict=False)
+    ]
+
+
+def _with_company(
+    prose: Prose, groups: Sequence[Group], ends: list[int], width: float
+) -> list[int]:
+    """Return the ends with a lone short word on the last line joined by what stands before it."""
+    if len(ends) < 2 or ends[-1] - ends[-2] > 1 or not groups[-1].lone:  # noqa: PLR2004
+        return ends
+    start, before = [0, *ends[:-1]][-2:]
+    pulled = before - 1
+    fits = prose.width(groups[pulled].start, groups[-1].end) <= width
+    return [*ends[:-2], pulled, ends[-1]] if fits and pulled > start else ends
+
+
+def _with_wide_words_split(prose: Prose, width: float, measure: Measure) -> Prose:
+    if all(each <= width for each in prose.widths):
+        return prose
+    words: list[Word] = []
+    joints: list[float] = []
+    for word, joint in zip(prose.words, (*prose.joints, 0), strict=True):
+        pieces = _split(word, width, measure)
+        words += pieces
+        joints += [*[0.0] * (len(pieces) - 1), joint]
+    widths = tuple(width_of(word, measure) for word in words)
+    return replace(prose, words=tuple(words), widths=widths, joints=tuple(joints[:-1]))
 
 
 def _split(word: Word, width: float, measure: Measure) -> list[Word]:
@@ -65,56 +110,3 @@ def _split(word: Word, width: float, measure: Measure) -> list[Word]:
                 pieces.append(())
             pieces[-1] = longer
     return pieces
-
-
-def break_evenly(widths: Sequence[float], space: float, column: float) -> list[int] | None:
-    """Return where each line ends, as counts of words; None where a word is wider than the column.
-
-    The number of lines is the least there can be; among breaks into so many lines the one with the
-    least sum of squared line widths is taken, which is the most even one.
-    """
-    if any(width > column for width in widths):
-        return None
-    if not widths:
-        return [0]
-    count = len(break_full(widths, space, column))
-    ends = [len(widths)]
-    table = _table(widths, space, column, count)
-    for row in reversed(table[1:]):
-        ends.append(row[ends[-1]][1])
-    return ends[-2::-1]
-
-
-def break_full(widths: Sequence[float], space: float, column: float) -> list[int]:
-    """Return where each line ends, as counts of words, every line as full as can be.
-
-    These are as few lines as there can be. A word that is wider than the column has its own line.
-    """
-    ends = []
-    used = -space
-    for n, width in enumerate(widths):
-        used += space + width
-        if used > column and n:
-            ends.append(n)
-            used = width
-    return [*ends, len(widths)]
-
-
-def _table(
-    widths: Sequence[float], space: float, column: float, count: int
-) -> list[dict[int, tuple[float, int]]]:
-    """For each number of lines: words set so far -> (least cost, where the last line began)."""
-    rows: list[dict[int, tuple[float, int]]] = [{0: (0.0, 0)}]
-    for _ in range(count):
-        row: dict[int, tuple[float, int]] = {}
-        for start, (cost, _start) in rows[-1].items():
-            used = -space
-            for end in range(start, len(widths)):
-                used += space + widths[end]
-                if used > column:
-                    break
-                least = row.get(end + 1)
-                if least is None or cost + used * used < least[0]:
-                    row[end + 1] = (cost + used * used, start)
-        rows.append(row)
-    return rows

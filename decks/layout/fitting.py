@@ -1,12 +1,16 @@
 """The largest size at which a text fits its box, by measured widths."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
+from math import inf, nextafter
 
-from decks.layout.breaking import break_text
+from decks.layout.breaking import break_prose, count_lines
+from decks.layout.joints import HELD, NAME
+from decks.layout.prose import Prose, prose_of
 from decks.layout.runs import Line, Measure, Styled, width_of
 
-LADDER = (40, 34, 28, 24, 20, 17, 14, 12)
+LADDER = (150, 128, 108, 92, 78, 66, 56, 48, 40, 34, 28, 24, 20, 17, 14, 12)
 """Sizes for what is to be read, in points. Clear print is 12 at the least (RNIB)."""
 
 LEADING = 1.22
@@ -16,6 +20,9 @@ CAPITAL = 0.689
 ASCENT = 0.78
 DESCENT = 0.22
 """Fira Sans: height of its capitals, of its tallest plain letters, and depth below the line."""
+
+WORTH_PARTING = 1.5
+"""A formula is broken only where its letters grow by more than this."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,37 +39,72 @@ class Setting:
         return height(len(self.lines), self.size)
 
 
+@dataclass(frozen=True, slots=True)
+class _Box:
+    width: float
+    height: float
+    most: float
+
+
 def height(lines: int, size: float) -> float:
     """Return the height in points of so many lines of a size."""
     return ((lines - 1) * LEADING + ASCENT + DESCENT) * size
 
 
-def fit(styled: Styled, *, width: float, height_: float, measure: Measure) -> Setting | None:
-    """Return the text at the largest size of the ladder that fits a box, or None."""
+def fit(
+    styled: Styled, *, width: float, height_: float, measure: Measure, most: float = inf
+) -> Setting | None:
+    """Return the text at the largest size of the ladder, up to `most`, that fits a box, or None.
+
+    What belongs together stays on one line. A formula is broken where that gains much; anything
+    else that belongs together only where the text fits in no other way.
+    """
+    prose = prose_of(styled, measure)
+    box = _Box(width, height_, most)
+    held = sorted({joint for line in prose for joint in line.joints if joint >= HELD})
+    size, whole = _largest(prose, box, HELD), HELD
+    for joint in held:
+        parted = _largest(prose, box, nextafter(joint, inf))
+        if (joint < NAME and parted > WORTH_PARTING * size) or not size:
+            size, whole = parted, nextafter(joint, inf)
+    return _set(prose, size, width, measure, whole) if size else None
+
+
+def _largest(prose: Sequence[Prose], box: _Box, whole: float) -> float:
+    """Return the largest size that fits, or nought; words joined at `whole` or more never part."""
     for size in LADDER:
-        setting = set_at(styled, size, width=width, measure=measure)
-        if setting and setting.height <= height_:
-            return setting
-    return None
+        if size <= box.most:
+            lines = count_lines(prose, box.width / size, whole=whole)
+            if lines is not None and height(lines, size) <= box.height:
+                return size
+    return 0
 
 
-def set_at(styled: Styled, size: float, *, width: float, measure: Measure) -> Setting | None:
-    """Return the text at one size in a column of `width` points, or None where a word is wider."""
-    lines = break_text(styled, width / size, measure=measure)
+def _set(
+    prose: Sequence[Prose], size: float, width: float, measure: Measure, whole: float
+) -> Setting | None:
+    lines = break_prose(prose, width / size, whole=whole)
     if lines is None:
         return None
     widths = tuple(width_of(line, measure) * size for line in lines)
     return Setting(tuple(lines), widths, size)
 
 
-def words_that_fit(styled: Styled, *, width: float, height_: float, measure: Measure) -> int:
-    """Return how many words from the start of the text would fit at the smallest size."""
+def set_at(styled: Styled, size: float, *, width: float, measure: Measure) -> Setting | None:
+    """Return the text at one size in a column of `width` points, or None where a word is wider."""
+    return _set(prose_of(styled, measure), size, width, measure, inf)
+
+
+def words_that_fit(
+    styled: Styled, *, width: float, height_: float, measure: Measure, size: float = LADDER[-1]
+) -> int:
+    """Return how many words from the start of the text would fit at a size, usually the least."""
     words = list(re.finditer(r"[^ \t\n]+", styled.text))
     fitting, failing = 0, len(words) + 1
     while failing - fitting > 1:
         middle = (fitting + failing) // 2
         start = Styled(styled.text[: words[middle - 1].end()], styled.strong)
-        setting = set_at(start, LADDER[-1], width=width, measure=measure)
+        setting = set_at(start, size, width=width, measure=measure)
         if setting and setting.height <= height_:
             fitting = middle
         else:

@@ -3,10 +3,18 @@
 from dataclasses import dataclass
 from typing import TypeAlias
 
+from cards.picture import Picture
+from decks.layout.runs import Run
+
 
 @dataclass(frozen=True, slots=True)
 class Text:
-    """A line of text; `x`, `y` is the left end of its baseline."""
+    """A line of text; `x`, `y` is the left end of its baseline.
+
+    A line that is partly set from right to left and not in one style keeps its runs together, as
+    only the whole line has an order; they are then drawn in place of the text. `to_left` is how the
+    paragraph runs that the line is part of; where it is None, the line's first letter tells.
+    """
 
     x: float
     y: float
@@ -14,6 +22,8 @@ class Text:
     size: float
     strong: bool = False
     tone: str = "ink"
+    runs: tuple[Run, ...] = ()
+    to_left: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,16 +72,31 @@ class Ribbon:
 
 
 @dataclass(frozen=True, slots=True)
+class Image:
+    """A picture in a rectangle of its own proportions."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    picture: Picture
+
+
+@dataclass(frozen=True, slots=True)
 class Placed:
-    """A frame inside another; half a turn is about the frame's own centre."""
+    """A frame inside another; half a turn is about the frame's own centre.
+
+    `rotation` is a further turn about the centre, in degrees, anticlockwise.
+    """
 
     x: float
     y: float
     frame: "Frame"
     half_turn: bool = False
+    rotation: float = 0
 
 
-Thing: TypeAlias = Text | Line | Box | Wedge | Ribbon | Placed
+Thing: TypeAlias = Text | Line | Box | Wedge | Ribbon | Image | Placed
 
 
 @dataclass(frozen=True, slots=True)

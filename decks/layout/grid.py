@@ -1,19 +1,15 @@
-"""The slots of a page: how many cards, how large, and where front and back lie."""
+"""The slots of a page: where front and back of each card lie, where to cut and where to fold."""
 
 from dataclasses import dataclass
 from functools import cached_property
 
+from decks.layout.page import FOLDED, TWO_SIDED, Page
 from decks.layout.paper import PAPERS, Paper
+from decks.layout.room import Division, Printing, divide
 from decks.layout.turning import Turning, duplex, fold
 from decks.layout.units import mm
+from decks.lengths import WHITE_EDGE, CardMeasure, Margins
 from decks.recipe import CardSize, Flip, PaperName, Sides
-
-SIDE_MARGIN = mm(10.5)
-END_MARGIN = mm(14)
-"""Room for 5 mm that the printer leaves white, the cut marks and the lines of small print."""
-
-DIVISIONS = {CardSize.SMALL: (2, 4), CardSize.MEDIUM: (2, 2), CardSize.LARGE: (1, 2)}
-"""Columns and rows of a page. The page is turned the way that makes the cards wide."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,34 +31,76 @@ class Slot:
 
 @dataclass(frozen=True)
 class Grid:
-    """A page divided into equal cards that butt, so that one cut parts two neighbours.
+    """A page divided into equal cells in the middle of the room for cards.
 
-    Lengths are in points. In a folded grid two neighbouring cells are front and back of one card,
-    side by side where there are two columns, else one above the other.
+    Lengths are in points. Cards butt, so that one cut parts two neighbours, or stand apart by a
+    `gutter`. In a folded grid two neighbouring cells are front and back of one card and meet at
+    the fold. Where `whole`, the paper is one card and is not cut; the cell is then what its face
+    may fill.
     """
 
-    paper: Paper
-    width: float
-    height: float
-    columns: int
-    rows: int
+    division: Division
     sides: Sides
     flip: Flip
+    bleed: float
+    gutter: float
+    whole: bool
+
+    @property
+    def page(self) -> Page:
+        """The page that is divided."""
+        return self.division.page
+
+    @property
+    def paper(self) -> Paper:
+        """The paper, upright."""
+        return self.page.paper
+
+    @property
+    def width(self) -> float:
+        """The width of the page."""
+        return self.page.width
+
+    @property
+    def height(self) -> float:
+        """The height of the page."""
+        return self.page.height
+
+    @property
+    def columns(self) -> int:
+        """How many cells stand side by side."""
+        return self.division.columns
+
+    @property
+    def rows(self) -> int:
+        """How many cells stand below one another."""
+        return self.division.rows
 
     @property
     def card_width(self) -> float:
         """The trimmed width of a card."""
-        return (self.width - 2 * SIDE_MARGIN) / self.columns
+        return self.division.card_width
 
     @property
     def card_height(self) -> float:
         """The trimmed height of a card."""
-        return (self.height - 2 * END_MARGIN) / self.rows
+        return self.division.card_height
 
     @property
     def folded(self) -> bool:
         """Whether front and back stand on the same side of the paper."""
-        return self.sides is Sides.FOLD
+        return self.sides in FOLDED
+
+    @property
+    def two_sided(self) -> bool:
+        """Whether backs are printed on the other side of the paper."""
+        return self.sides in TWO_SIDED
+
+    @property
+    def folds_first(self) -> bool:
+        """Whether a leaf is folded before it is cut: it has one fold, and halves to be glued."""
+        folds = len(self.upright_folds) + len(self.level_folds)
+        return self.sides is Sides.FOLD and folds == 1 and not self.whole
 
     @property
     def turning(self) -> Turning:
@@ -70,35 +108,51 @@ class Grid:
         return duplex(width=self.width, height=self.height, flip=self.flip)
 
     @cached_property
+    def lefts(self) -> list[float]:
+        """The x of every cell's left edge, left to right."""
+        cells = _starts(self.columns, self.card_width, self.division.across, self.gutter)
+        around = self.page.around
+        slack = self.page.across - (cells[-1] + self.card_width)
+        return [around.left + slack / 2 + start for start in cells]
+
+    @cached_property
+    def tops(self) -> list[float]:
+        """The y of every cell's upper edge, top to bottom."""
+        cells = _starts(self.rows, self.card_height, self.division.down, self.gutter)
+        slack = self.page.down - (cells[-1] + self.card_height)
+        return [self.height - self.page.around.top - slack / 2 - start for start in cells]
+
+    @cached_property
     def upright_lines(self) -> list[float]:
-        """The x of every upright line between cells, left to right."""
-        return [SIDE_MARGIN + n * self.card_width for n in range(self.columns + 1)]
+        """The x of every upright line to cut or to fold at, left to right."""
+        return _distinct([x for left in self.lefts for x in (left, left + self.card_width)])
 
     @cached_property
     def level_lines(self) -> list[float]:
-        """The y of every level line between cells, top to bottom."""
-        top = self.height - END_MARGIN
-        return [top - n * self.card_height for n in range(self.rows + 1)]
+        """The y of every level line to cut or to fold at, top to bottom."""
+        return _distinct([y for top in self.tops for y in (top, top - self.card_height)])
 
-    @property
+    @cached_property
     def upright_folds(self) -> list[float]:
-        """The x of every upright fold."""
-        return self.upright_lines[1::2] if self.folded and self.columns > 1 else []
+        """The x of every upright fold, left to right."""
+        beside = self.division.across > 1
+        return [left + self.card_width for left in self.lefts[::2]] if beside else []
 
-    @property
+    @cached_property
     def level_folds(self) -> list[float]:
-        """The y of every level fold."""
-        return self.level_lines[1::2] if self.folded and self.columns == 1 else []
+        """The y of every level fold, top to bottom."""
+        below = self.division.down > 1
+        return [top - self.card_height for top in self.tops[::2]] if below else []
 
     @property
     def upright_cuts(self) -> int:
-        """How many upright cuts part a leaf into cards; a folded leaf is cut folded."""
-        return len(self.upright_lines) // 2 if self.upright_folds else len(self.upright_lines)
+        """How many upright cuts part a leaf into cards."""
+        return self._cuts(len(self.upright_lines), len(self.upright_folds))
 
     @property
     def level_cuts(self) -> int:
-        """How many level cuts part a leaf into cards; a folded leaf is cut folded."""
-        return len(self.level_lines) // 2 if self.level_folds else len(self.level_lines)
+        """How many level cuts part a leaf into cards."""
+        return self._cuts(len(self.level_lines), len(self.level_folds))
 
     @property
     def cuts(self) -> int:
@@ -108,28 +162,62 @@ class Grid:
     @cached_property
     def slots(self) -> list[Slot]:
         """The slots in reading order: along a row, then down."""
-        if not self.folded:
-            return [self._slot(spot, self.turning) for spot in self._cells(1, 1)]
-        if self.columns > 1:
-            return [
-                self._slot(spot, fold(x=spot.x + self.card_width)) for spot in self._cells(2, 1)
-            ]
-        return [self._slot(spot, fold(y=spot.y)) for spot in self._cells(1, 2)]
+        lefts = self.lefts[:: self.division.across]
+        tops = self.tops[:: self.division.down]
+        if self.sides is Sides.TENT:
+            # a tent stands with its fold on top, so that heads of both sides are at the fold
+            tops = self.tops[1::2]
+        return [self._slot(Spot(x, top - self.card_height)) for top in tops for x in lefts]
 
-    def _cells(self, across: int, down: int) -> list[Spot]:
-        return [
-            Spot(x, y) for y in self.level_lines[1::down] for x in self.upright_lines[:-1:across]
-        ]
-
-    def _slot(self, front: Spot, turning: Turning) -> Slot:
+    def _slot(self, front: Spot) -> Slot:
+        turning = self._turning_of(front)
         x, y = turning.corner(front.x, front.y, width=self.card_width, height=self.card_height)
         return Slot(front, Spot(x, y, turning.half_turn))
 
+    def _turning_of(self, front: Spot) -> Turning:
+        if self.sides is Sides.TENT:
+            return fold(y=front.y + self.card_height)
+        if not self.folded:
+            return self.turning
+        return fold(x=front.x + self.card_width) if self.upright_folds else fold(y=front.y)
 
-def make_grid(paper: PaperName, size: CardSize, sides: Sides, flip: Flip) -> Grid:
-    """Return the grid for a paper and a card size."""
-    sheet = PAPERS[paper]
-    columns, rows = DIVISIONS[size]
-    wide = columns == rows
-    width, height = (sheet.height, sheet.width) if wide else (sheet.width, sheet.height)
-    return Grid(sheet, width, height, columns, rows, sides, flip)
+    def _cuts(self, lines: int, folds: int) -> int:
+        if self.whole:
+            return 0
+        # folded first, the outer edges of both halves are one cut
+        return (lines - folds) // 2 if folds and self.folds_first else lines - folds
+
+
+def make_grid(  # noqa: PLR0913 (a page is made of all of them)
+    paper: PaperName,
+    size: CardSize | CardMeasure,
+    sides: Sides,
+    flip: Flip,
+    *,
+    margins: Margins = WHITE_EDGE,
+    bleed: float = 0,
+) -> Grid:
+    """Return the grid with the most cards for a paper and a card size; `bleed` in millimetres.
+
+    Raises `NoRoomError` where not one card fits.
+    """
+    whole = size is CardSize.FULL
+    printing = Printing(PAPERS[paper], sides, flip, margins, bleed)
+    return Grid(
+        division=divide(printing, size),
+        sides=sides,
+        flip=flip,
+        bleed=0 if whole else mm(bleed),
+        gutter=0 if whole else printing.gutter,
+        whole=whole,
+    )
+
+
+def _starts(cells: int, length: float, joined: int, gutter: float) -> list[float]:
+    """Return where cells start, of which `joined` butt before a gutter comes."""
+    return [n * length + n // joined * gutter for n in range(cells)]
+
+
+def _distinct(lines: list[float]) -> list[float]:
+    """Return lines in order, those that coincide but for rounding once."""
+    return [b for n, b in enumerate(lines) if not n or abs(b - lines[n - 1]) > mm(0.01)]

@@ -5,9 +5,6 @@ from dataclasses import dataclass
 from decks.layout.units import inch, mm
 from decks.recipe import PaperName
 
-UNPRINTABLE = mm(5)
-"""The edge that school printers leave white: lasers 4 to 4.2 mm, most inkjets up to 5."""
-
 
 @dataclass(frozen=True, slots=True)
 class Paper:
@@ -20,6 +17,14 @@ class Paper:
 
 PAPERS = {
     PaperName.LETTER: Paper("Letter", inch(8.5), inch(11)),
+    PaperName.LEGAL: Paper("Legal", inch(8.5), inch(14)),
+    PaperName.TABLOID: Paper("Tabloid", inch(11), inch(17)),
+    PaperName.A3: Paper("A3", mm(297), mm(420)),
     PaperName.A4: Paper("A4", mm(210), mm(297)),
+    PaperName.A5: Paper("A5", mm(148), mm(210)),
+    PaperName.INDEX_3X5: Paper("3 × 5 in card", inch(3), inch(5)),
+    PaperName.INDEX_4X6: Paper("4 × 6 in card", inch(4), inch(6)),
+    PaperName.INDEX_5X8: Paper("5 × 8 in card", inch(5), inch(8)),
 }
-"""ASME Y14.1 (Letter) and ISO 216 (A4). A new paper is a row here and a word in `PaperName`."""
+"""ISO 216 (A sizes), ASME Y14.1 (A and B: Letter and Tabloid); Legal and index cards by their names
+in the trade. A new paper is a row here and a word in `PaperName`."""

@@ -1,48 +1,60 @@
-"""Fira Sans in its two weights: what it can print, and how wide a text is."""
+"""What can be printed, how wide a text is, and how high its letters are.
 
+Plain Latin, Greek and Cyrillic are set in Fira Sans letter by letter. Whatever else a text holds is
+shaped, and only then are the shaping engine and the other faces loaded.
+"""
+
+import struct
 import unicodedata
 from functools import cache
-from importlib.resources import as_file, files
 
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
+from decks.layout.runs import Run
+from decks.press import plain
+from decks.press.plain import REGULAR, font_name, load
 
-REGULAR = "FiraSans-Regular"
-STRONG = "FiraSans-SemiBold"
-
-
-def font_name(*, strong: bool) -> str:
-    """Return the name that the press knows a weight by."""
-    return STRONG if strong else REGULAR
-
-
-@cache
-def _font(name: str) -> TTFont:
-    with as_file(files("fontpkg_fira_sans") / "files" / f"{name}.ttf") as path:
-        font = TTFont(name, str(path))
-    pdfmetrics.registerFont(font)
-    return font
-
-
-def load() -> None:
-    """Make both weights known to the press."""
-    for name in (REGULAR, STRONG):
-        _font(name)
+__all__ = ["REGULAR", "font_name", "letter_height", "load", "measure", "unprintable"]
 
 
 @cache
 def measure(text: str, strong: bool = False) -> float:  # noqa: FBT001, FBT002 (it is a Measure)
     """Return the width of a text in ems."""
-    return float(_font(font_name(strong=strong)).stringWidth(text, 1))
+    if plain.is_plain(text):
+        return plain.width_of(text, strong=strong)
+    from decks.press.script.shaping import width_of  # noqa: PLC0415 (loaded when it is needed)
+
+    return width_of((Run(text, strong),))
 
 
 @cache
-def _letters() -> frozenset[int]:
-    faces = [_font(name).face for name in (REGULAR, STRONG)]
-    return frozenset.intersection(*(frozenset(face.charToGlyph) for face in faces))
+def letter_height(text: str, strong: bool = False) -> float:  # noqa: FBT001, FBT002 (as measure)
+    """Return how high the letters are, in ems, that must be made out to read a text.
+
+    It is the least over the faces that set the text. In Fira Sans and other faces with capitals it
+    is the height of x where there are small letters, else that of H; in a script without capitals
+    it is the height of a plain letter. All are measured in the very font.
+    """
+    if plain.is_plain(text):
+        small = any(c.islower() for c in text)
+        return _height("x" if small else "H", font_name(strong=strong))
+    from decks.press.script.heights import least_height  # noqa: PLC0415 (loaded when it is needed)
+
+    return least_height(text, strong=strong)
+
+
+@cache
+def _height(letter: str, name: str) -> float:
+    """Return how far a letter's outline rises above the baseline: yMax of its glyf entry."""
+    face = plain.font(name).face
+    start = face.seek_table("glyf") + face.glyphPos[face.charToGlyph[ord(letter)]]
+    top: int = struct.unpack_from(">h", face._ttf_data, start + 8)[0]  # noqa: SLF001
+    return float(top / face.unitsPerEm)
 
 
 def unprintable(text: str) -> list[str]:
-    """Return the characters of a text that the font has no letter for, in order, each once."""
+    """Return the characters of a text that no face has a letter for, in order, each once."""
     composed = unicodedata.normalize("NFC", text)
-    return list(dict.fromkeys(c for c in composed if c != "\n" and ord(c) not in _letters()))
+    if plain.is_plain(composed.replace("\n", "")):
+        return []
+    from decks.press.script.spelling import spelt  # noqa: PLC0415 (loaded when it is needed)
+
+    return list(dict.fromkeys(c for c in composed if spelt(c) is None))

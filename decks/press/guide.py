@@ -5,12 +5,12 @@ from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block
-from decks.layout.frame import Frame, Line, Placed, Thing
-from decks.layout.paper import PAPERS
+from decks.layout.frame import Frame, Image, Line, Placed, Thing
 from decks.layout.units import mm
+from decks.press.arranging import SHARP, fitted
 from decks.press.faces import styled_of
 from decks.press.fonts import measure
-from decks.press.pages import column, pages
+from decks.press.pages import column, page_paper, pages
 from decks.press.type import (
     HEADING,
     SUBTITLE,
@@ -26,6 +26,7 @@ from decks.press.type import (
     width_of,
 )
 from decks.press.word_bank import Entries, entries_of, framed_bank, listed_bank
+from decks.recipe import Fractions
 
 CLUE = Style(12)
 NUMBER = Style(12, strong=True, tone="quiet")
@@ -35,26 +36,32 @@ NEXT_LINE = mm(9)
 LETTERS_A_LINE = 26
 MOST_LINES = 2
 LONG_CLUE = 6
+PICTURE_WIDTH, PICTURE_HEIGHT = mm(55), mm(24)
 TALL = mm(90)
 """A bank taller than this is not set again on the pages that its part goes on to."""
 
 
 def guide_pages(deck: Deck) -> list[Frame]:
     """Return every guide's pages, guide after guide, each numbered by itself."""
-    paper = PAPERS[deck.recipe.paper]
+    paper = page_paper(deck.recipe.paper)
     width = column(paper)
-    entries = entries_of(deck.pool)
+    entries = entries_of(deck.pool, deck.recipe.fractions)
+    fractions = deck.recipe.fractions
     made = []
     for guide in deck.guides:
         parts = [
-            block for n in range(len(guide.parts)) for block in _part(guide, n, entries, width)
+            block
+            for n in range(len(guide.parts))
+            for block in _part(guide, n, entries, fractions, width)
         ]
         foot = deck.name if guide.team is None else f"{deck.name} · {guide.team}"
         made += pages(parts, paper, foot=foot, header=_header(deck, guide, width))
     return made
 
 
-def _part(guide: Guide, n: int, entries: Entries, width: float) -> list[Block]:
+def _part(
+    guide: Guide, n: int, entries: Entries, fractions: Fractions, width: float
+) -> list[Block]:
     """Return a part's blocks; they stay on one page as long as they are not taller than it."""
     part = guide.parts[n]
     lines = _lines_to_write(part)
@@ -63,7 +70,7 @@ def _part(guide: Guide, n: int, entries: Entries, width: float) -> list[Block]:
     tall = bank.height > TALL
     rows = [
         Block(
-            _row(number, item, lines, width),
+            _row(number, item, lines, width, fractions),
             head=None if tall else bank,
             with_next=number < last and not tall,
         )
@@ -120,14 +127,24 @@ def _lines_to_write(part: GuidePart) -> int:
     return min(MOST_LINES, -(-longest // LETTERS_A_LINE))
 
 
-def _row(number: int, item: Item, lines: int, width: float) -> Frame:
+def _with_picture(words: Frame, item: Item) -> Frame:
+    """Return a clue with its picture below it, small: it is large on the card."""
+    if item.image is None:
+        return words
+    wide, high = fitted(item.image, width=PICTURE_WIDTH, height=PICTURE_HEIGHT, coarsest=SHARP)
+    picture = Frame(wide, high, (Image(0, 0, wide, high, item.image),))
+    return under_one_another([words, gap(6), picture, gap(5)])
+
+
+def _row(number: int, item: Item, lines: int, width: float, fractions: Fractions) -> Frame:
     """Return a clue with its lines to write on: beside it, or below where the clue is long."""
-    clue = styled_of(item, back=False)
+    clue = styled_of(item, back=False, fractions=fractions)
     line_x = 0.65 * width
     words = paragraph(clue, line_x - CLUE_X - 14, CLUE)
     beside = len(words.things) <= LONG_CLUE
     if not beside:
         words = paragraph(clue, width - CLUE_X, CLUE)
+    words = _with_picture(words, item)
     writing = ROW + (lines - 1) * NEXT_LINE
     height = max(writing, words.height + 9) if beside else words.height + writing
     baseline = height - CLUE.size * 0.8

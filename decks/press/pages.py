@@ -5,15 +5,26 @@ from collections.abc import Sequence
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block, flow
 from decks.layout.frame import Frame, Placed, Text
-from decks.layout.paper import Paper
+from decks.layout.paper import PAPERS, Paper
 from decks.layout.units import mm
 from decks.press.fonts import measure
 from decks.press.type import NOTE, line_of, width_of
+from decks.recipe import PaperName
 
 MARGIN = mm(19)
 TOP = mm(15)
 BOTTOM = mm(19)
 FOOT = mm(11)
+
+METRIC = {PaperName.A3, PaperName.A4, PaperName.A5}
+
+
+def page_paper(name: PaperName) -> Paper:
+    """Return the paper for running type where cards are printed on this one: A4 or Letter.
+
+    Lists and tables want a page that is neither a small card nor a poster.
+    """
+    return PAPERS[PaperName.A4 if name in METRIC else PaperName.LETTER]
 
 
 def column(paper: Paper) -> float:

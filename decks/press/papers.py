@@ -1,26 +1,57 @@
 """All the papers of a deck."""
 
+from collections.abc import Sequence
+
 from decks.deck import Deck
+from decks.layout.frame import Frame
 from decks.layout.grid import Grid
+from decks.layout.passes import order_of_backs
 from decks.layout.stacking import Stack
-from decks.press.cards import card_pages
+from decks.press.answers import answer_pages
+from decks.press.cards import Leaf, card_leaves
 from decks.press.guide import guide_pages
 from decks.press.pdf import make_pdf
+from decks.press.runs import runs_of
 from decks.press.teacher import teacher_pages
+from decks.recipe import Sides
 
 
 def print_papers(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes]:
     """Return the deck's PDFs by file name."""
     recipe = deck.recipe
-    flip = None if grid.folded else recipe.flip
-    papers = {
-        "cards.pdf": make_pdf(
-            card_pages(deck, grid, stacks), recipe, title=f"{deck.name} · cards", flip=flip
-        )
-    }
+    papers = _cards(deck, grid, stacks)
+    if grid.sides is Sides.FRONTS:
+        title = f"{deck.name} · answers"
+        papers["answers.pdf"] = make_pdf(answer_pages(deck), recipe, title=title)
     guide = guide_pages(deck)
     if guide:
         papers["study-guide.pdf"] = make_pdf(guide, recipe, title=f"{deck.name} · study guide")
     teacher = teacher_pages(deck, grid, stacks)
     papers["teacher.pdf"] = make_pdf(teacher, recipe, title=f"{deck.name} · for the teacher")
     return papers
+
+
+def _cards(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes]:
+    """Return the file of cards; two for two passes. Only duplex asks to print both sides."""
+    leaves = card_leaves(deck, grid, stacks)
+    flip = grid.flip if grid.sides is Sides.DUPLEX else None
+    files = {"cards": [page for leaf in leaves for page in (leaf.front, leaf.back) if page]}
+    if grid.sides is Sides.TWO_PASSES:
+        files = {
+            "cards-fronts": [leaf.front for leaf in leaves],
+            "cards-backs": _backs(deck, grid, stacks, leaves),
+        }
+    return {
+        f"{name}.pdf": make_pdf(
+            pages, deck.recipe, title=f"{deck.name} · {name.replace('-', ': ')}", flip=flip
+        )
+        for name, pages in files.items()
+    }
+
+
+def _backs(
+    deck: Deck, grid: Grid, stacks: tuple[Stack, ...], leaves: Sequence[Leaf]
+) -> list[Frame]:
+    runs = [leaves[run.first - 1 : run.last] for run in runs_of(deck.recipe, grid, stacks)]
+    ordered = order_of_backs(runs, deck.recipe.comes_out)
+    return [leaf.back for leaf in ordered if leaf.back]

@@ -1,18 +1,23 @@
 """Frames become a PDF. This walks and draws; it decides nothing."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from contextlib import nullcontext
+from dataclasses import dataclass, replace
 from functools import singledispatchmethod
 from io import BytesIO
 
 from reportlab import rl_config
 from reportlab.lib.colors import HexColor
+from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
-from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Wedge
-from decks.press import textures
-from decks.press.fonts import REGULAR, font_name, load
+from decks.layout.frame import Box, Frame, Image, Line, Placed, Ribbon, Text, Wedge
+from decks.layout.runs import Run, has_fractions
+from decks.press import plain, textures
 from decks.press.inks import GREY_RIBBON, TONES
+from decks.press.pictures import ready_for
+from decks.press.plain import REGULAR, load
+from decks.press.told import told
 from decks.recipe import Flip, Ink, Recipe
 
 DUPLEX = {Flip.LONG: "DuplexFlipLongEdge", Flip.SHORT: "DuplexFlipShortEdge", None: "Simplex"}
@@ -25,6 +30,7 @@ class Pen:
 
     canvas: Canvas
     recipe: Recipe
+    pictures: Mapping[str, ImageReader]
 
     @singledispatchmethod
     def draw(self, thing: object, x: float, y: float) -> None:
@@ -38,6 +44,9 @@ class Pen:
 
     @draw.register
     def _(self, placed: Placed, x: float, y: float) -> None:
+        if placed.rotation:
+            self._rotated(placed, x, y)
+            return
         if not placed.half_turn:
             self.draw(placed.frame, x + placed.x, y + placed.y)
             return
@@ -47,11 +56,28 @@ class Pen:
         self.draw(placed.frame, 0, 0)
         self.canvas.restoreState()
 
+    def _rotated(self, placed: Placed, x: float, y: float) -> None:
+        half_width, half_height = placed.frame.width / 2, placed.frame.height / 2
+        straight = replace(placed, x=-half_width, y=-half_height, rotation=0)
+        self.canvas.saveState()
+        self.canvas.translate(x + placed.x + half_width, y + placed.y + half_height)
+        self.canvas.rotate(placed.rotation)
+        self.draw(straight, 0, 0)
+        self.canvas.restoreState()
+
     @draw.register
     def _(self, text: Text, x: float, y: float) -> None:
         self.canvas.setFillColor(HexColor(TONES[text.tone]))
-        self.canvas.setFont(font_name(strong=text.strong), text.size)
-        self.canvas.drawString(x + text.x, y + text.y, text.text)
+        runs = text.runs or (Run(text.text, text.strong),)
+        fractions = has_fractions(text.runs)
+        with told(self.canvas, text.text) if fractions else nullcontext():
+            if plain.is_plain(text.text):
+                plain.draw(self.canvas, runs, x + text.x, y + text.y, text.size)
+                return
+            from decks.press.script import drawing, shaping  # noqa: PLC0415 (when it is needed)
+
+            line = shaping.set_runs(runs, to_left=text.to_left)
+            drawing.draw(self.canvas, line, x + text.x, y + text.y, text.size)
 
     @draw.register
     def _(self, line: Line, x: float, y: float) -> None:
@@ -89,6 +115,12 @@ class Pen:
         self.canvas.drawPath(path, stroke=0, fill=1)
 
     @draw.register
+    def _(self, image: Image, x: float, y: float) -> None:
+        picture = self.pictures[image.picture.digest]
+        at = (x + image.x, y + image.y, image.width, image.height)
+        self.canvas.drawImage(picture, *at, mask="auto")
+
+    @draw.register
     def _(self, ribbon: Ribbon, x: float, y: float) -> None:
         name = f"ribbon-{ribbon.team}-{ribbon.width:.2f}-{ribbon.height:.2f}"
         if not self.canvas.hasForm(name):
@@ -101,11 +133,13 @@ class Pen:
     def _ribbon_form(self, name: str, ribbon: Ribbon) -> None:
         """Keep a ribbon as a form: drawn once, and clipped to its own edges."""
         team = self.recipe.teams[ribbon.team]
-        colour = team.colour if self.recipe.ink is Ink.COLOUR else GREY_RIBBON
+        colour = GREY_RIBBON if self.recipe.ink is Ink.GREY else team.colour
         self.canvas.beginForm(name, 0, 0, ribbon.width, ribbon.height)
         self.canvas.setFillColor(HexColor(colour))
         self.canvas.rect(0, 0, ribbon.width, ribbon.height, stroke=0, fill=1)
-        textures.draw(self.canvas, team.texture, width=ribbon.width, height=ribbon.height)
+        if self.recipe.ink is not Ink.STOCK:
+            # on the teacher's pages: plain, as the stock is
+            textures.draw(self.canvas, team.texture, width=ribbon.width, height=ribbon.height)
         self.canvas.endForm()
 
 
@@ -126,7 +160,7 @@ def make_pdf(
     canvas.setViewerPreference("PrintScaling", "None")
     canvas.setViewerPreference("Duplex", DUPLEX[flip])
     canvas.setViewerPreference("DisplayDocTitle", "true")
-    pen = Pen(canvas, recipe)
+    pen = Pen(canvas, recipe, ready_for(pages, grey=recipe.ink is Ink.GREY))
     for page in pages:
         canvas.setPageSize((page.width, page.height))
         pen.draw(page, 0, 0)

@@ -1,27 +1,24 @@
 """Reading the proof: what cannot be printed, and what does not fit, before anything is drawn."""
 
-import re
 import unicodedata
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 
 from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.item import Item, folded
 from cards.place import Place
 from decks.deck import REVIEW_KINDS
-from decks.layout.fitting import LADDER, words_that_fit
 from decks.layout.grid import Grid
-from decks.layout.runs import Styled
-from decks.press.faces import Shape, fit_face, fit_styled, styled_of
-from decks.press.fonts import measure, unprintable
-from decks.recipe import CardSize, Recipe
+from decks.press.coarse import proofread_picture
+from decks.press.faces import shapes_of
+from decks.press.fonts import unprintable
+from decks.press.sizes import proofread_size
+from decks.recipe import Recipe
 
 
 def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Finding, ...]:
-    """Return what stands in the way of printing these items, as errors at their cells."""
-    front = Shape(grid.card_width, grid.card_height, back=False)
-    back = Shape(grid.card_width, grid.card_height, back=True)
+    """Return what stands in the way of printing and reading these items, at their cells."""
+    front, back = shapes_of(grid, recipe)
     findings: list[Finding] = []
     for item in items:
         if item.kind not in REVIEW_KINDS:
@@ -31,7 +28,8 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
             (item.answer, item.answer_place, back),
         ):
             findings += _letters(text, place)
-            findings += _size(item, place, shape, recipe)
+            findings += proofread_size(item, place, shape, recipe)
+        findings += proofread_picture(item, front)
         findings += _letters(item.topic, item.topic_place or item.prompt_place, "topic")
         for text, place in zip(item.also_right, item.also_right_places, strict=False):
             findings += _letters(text, place, "other right answer")
@@ -76,32 +74,3 @@ def _shown(letter: str) -> str:
     name = unicodedata.name(letter, "control character").lower()
     sign = f"“{letter}” " if letter.isprintable() else ""
     return f"{sign}({name}, U+{ord(letter):04X})"
-
-
-def _size(item: Item, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
-    if fit_face(item, shape) is not None:
-        return
-    styled = styled_of(item, back=shape.back)
-    side = "back" if shape.back else "front"
-    larger = {CardSize.SMALL: " or choose a larger card", CardSize.MEDIUM: " or take large cards"}
-    yield Finding(
-        "does-not-fit",
-        Severity.ERROR,
-        place,
-        styled.text,
-        f"This does not fit on the {side} of a {recipe.card_size} card at {LADDER[-1]} points.",
-        f"{_what_would_fit(styled, shape)}{larger.get(recipe.card_size, '')}.",
-    )
-
-
-def _what_would_fit(styled: Styled, shape: Shape) -> str:
-    words = re.findall(r"[^ \t\n]+", styled.text)
-    wide = [w for w in words if measure(w, styled.strong) * LADDER[-1] > shape.text_width]
-    if wide:
-        return f"“{wide[0]}” is wider than the card: part it or write it shorter"
-    fitting = words_that_fit(
-        styled, width=shape.text_width, height_=shape.text_height, measure=measure
-    )
-    if fit_styled(replace(styled, text=" ".join(words), spans=()), shape):
-        return "It would fit with fewer line breaks: take some out"
-    return f"The first {fitting} of its {len(words)} words would fit: shorten it"

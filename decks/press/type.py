@@ -6,8 +6,10 @@ from dataclasses import dataclass, replace
 from decks.layout.breaking import fill_text
 from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
 from decks.layout.runs import Line as SetLine
-from decks.layout.runs import Styled
+from decks.layout.runs import Styled, has_fractions, plain
+from decks.layout.runs import width_of as width_of_runs
 from decks.press.fonts import measure
+from decks.press.script.direction import right_to_left, turns
 
 LEADING = 1.32
 ASCENT = 0.80
@@ -36,6 +38,9 @@ HEAD = Style(9, tone="quiet")
 def paragraph(text: str | Styled, width: float, style: Style = BODY, *, first: float = 0) -> Frame:
     """Return a text in a column of `width` points, flush left.
 
+    The lines of a text that runs from right to left are flush right with one another. The block
+    they make stands at the left all the same, under the heading of its column.
+
     The first baseline lies `first` points below the top, or as far as the type needs. The weight
     is that of the style; a styled text keeps its bold, raised and lowered letters.
     """
@@ -45,18 +50,41 @@ def paragraph(text: str | Styled, width: float, style: Style = BODY, *, first: f
     lines = fill_text(styled, width / size, measure=measure)
     first = max(first, ASCENT * size)
     depth = first + (len(lines) - 1) * LEADING * size + DESCENT * size
-    texts = [
-        text
-        for n, line in enumerate(lines)
-        for text in texts_of(line, size, y=depth - first - n * LEADING * size, tone=style.tone)
-    ]
+    to_left = right_to_left(styled.text)
+    texts: list[Text] = []
+    for n, (x, line) in enumerate(zip(_starts(lines, size, to_left=to_left), lines, strict=True)):
+        y = depth - first - n * LEADING * size
+        texts += texts_of(line, size, x=x, y=y, tone=style.tone, to_left=to_left)
     return Frame(width, depth, tuple(texts))
 
 
-def texts_of(
-    line: SetLine, size: float, *, x: float = 0, y: float = 0, tone: str = "ink"
+def _starts(lines: Sequence[SetLine], size: float, *, to_left: bool) -> list[float]:
+    """Return where each line begins: all at the left, or so that all end where the widest does."""
+    if not to_left:
+        return [0] * len(lines)
+    widths = [width_of_runs(line, measure) * size for line in lines]
+    return [max(widths) - width for width in widths]
+
+
+def texts_of(  # noqa: PLR0913 (a place, a look and a direction)
+    line: SetLine,
+    size: float,
+    *,
+    x: float = 0,
+    y: float = 0,
+    tone: str = "ink",
+    to_left: bool | None = None,
 ) -> list[Text]:
-    """Return the runs of a line beside one another; its baseline begins at (x, y)."""
+    """Return the runs of a line beside one another; its baseline begins at (x, y).
+
+    `to_left` says whether the paragraph runs from right to left; without it the line tells.
+
+    A line with letters that run from right to left is one text, ordered as a whole, and so is one
+    with built fractions, which some viewers read back line by line.
+    """
+    if turns(plain(line)) or (len(line) > 1 and has_fractions(line)):
+        runs = line if len(line) > 1 or line[0].style else ()
+        return [Text(x, y, plain(line), size, line[0].strong, tone, runs, to_left)]
     texts = []
     for run in line:
         height = y + run.rise * size

@@ -6,6 +6,7 @@ from typing import TypeAlias
 from cards.item import Item
 from decks.bank import GuidePart, directions, one_line
 from decks.layout.flow import Block
+from decks.layout.fractions import with_fractions
 from decks.layout.frame import Box, Frame, Placed
 from decks.layout.runs import Styled
 from decks.press.type import (
@@ -18,6 +19,7 @@ from decks.press.type import (
     under_one_another,
     width_of,
 )
+from decks.recipe import Fractions
 
 Entries: TypeAlias = Mapping[str, Styled]
 """Every entry that a bank of the deck may have, with its bold, raised and lowered letters."""
@@ -28,9 +30,9 @@ BETWEEN = 12.0
 MOST_COLUMNS = 4
 
 
-def entries_of(items: Sequence[Item]) -> Entries:
+def entries_of(items: Sequence[Item], fractions: Fractions) -> Entries:
     """Return the items' answers as a bank shows them."""
-    return {one_line(item.answer): _entry(item) for item in items}
+    return {one_line(item.answer): with_fractions(_entry(item), fractions) for item in items}
 
 
 def _entry(item: Item) -> Styled:

@@ -23,3 +23,11 @@ def test_a_thousand_cards_four_to_a_leaf():
     (stack,) = plan([1000], 4)
     assert stack.leaves == 250
     assert leaf(stack, 1) == [1, 251, 501, 751]
+
+
+def test_leaves_apart_are_a_teams_cards_over_eight_rounded_up():
+    """Worked by hand: 17, 8 and 9 cards on pages of eight."""
+    stacks = plan([17, 8, 9], 8, apart=True)
+    assert [stack.leaves for stack in stacks] == [3, 1, 2]
+    assert leaf(stacks[0], 0) == [0, 3, 6, 9, 12, 15]
+    assert leaf(stacks[0], 2) == [2, 5, 8, 11, 14, None]

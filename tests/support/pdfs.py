@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import pairwise
 from pathlib import Path
 
 import pdfplumber
@@ -30,11 +31,33 @@ class CardPage:
         return sorted({round(line["y0"], 3) for line in self._marks if line["y0"] == line["y1"]})
 
     @cached_property
+    def upright_folds(self) -> list[float]:
+        """The x of the dashed marks above and below the cards."""
+        return sorted({round(line["x0"], 3) for line in self._dashed if line["x0"] == line["x1"]})
+
+    @cached_property
+    def level_folds(self) -> list[float]:
+        """The y of the dashed marks beside the cards."""
+        return sorted({round(line["y0"], 3) for line in self._dashed if line["y0"] == line["y1"]})
+
+    @cached_property
     def cells(self) -> list[tuple[float, float, float, float]]:
-        """The rectangles between neighbouring marks: left, bottom, right, top."""
-        across = list(zip(self.upright_cuts, self.upright_cuts[1:], strict=False))
-        down = list(zip(self.level_cuts, self.level_cuts[1:], strict=False))
-        return [(left, bottom, right, top) for bottom, top in down for left, right in across]
+        """The rectangles between neighbouring marks: left, bottom, right, top.
+
+        Gutters between cards are no cells. Paper that is not cut ends at its edges.
+        """
+        whole = not self.upright_cuts
+        across = [0, self.width] if whole else self.upright_cuts
+        down = [0, *self.level_cuts, self.height] if whole else self.level_cuts
+        return [
+            (left, bottom, right, top)
+            for bottom, top in _neighbours(down)
+            for left, right in _neighbours(across)
+        ]
+
+    @property
+    def _dashed(self) -> list[dict]:
+        return [line for line in self._marks if line["dash"] and line["dash"][0]]
 
     @property
     def _marks(self) -> list[dict]:
@@ -75,6 +98,11 @@ class CardPage:
             and bottom < rect["y0"] < rect["y1"] < top
         }
         return ribbon
+
+
+def _neighbours(lines: list[float]) -> list[tuple[float, float]]:
+    """Return the pairs of neighbouring lines that are farther apart than any gutter is wide."""
+    return [(one, other) for one, other in pairwise(lines) if other - one > 20 * POINTS_PER_MM]
 
 
 def card_pages(path: Path) -> list[CardPage]:

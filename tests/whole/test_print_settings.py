@@ -24,6 +24,8 @@ def test_the_check_rule_measures_100_mm_on_every_page(build, options):
         (("--flip", "long"), "/DuplexFlipLongEdge"),
         (("--flip", "short"), "/DuplexFlipShortEdge"),
         (("--sides", "fold"), "/Simplex"),
+        (("--sides", "tent"), "/Simplex"),
+        (("--sides", "fronts"), "/Simplex"),
     ],
 )
 def test_viewers_are_asked_for_the_right_flip_and_no_scaling(build, options, duplex):
@@ -50,6 +52,22 @@ def test_every_paper_is_sound_and_says_its_title_and_language(build, paper):
         assert str(pdf.Root.Lang) == "en"
         assert str(pdf.docinfo.Title).startswith("Shore · deck 1")
         assert pdf.pdf_version == "1.7"
+
+
+@pytest.mark.parametrize(
+    ("sides", "paper"),
+    [
+        ("fronts", "answers.pdf"),
+        ("two-passes", "cards-fronts.pdf"),
+        ("two-passes", "cards-backs.pdf"),
+    ],
+)
+def test_every_other_paper_is_sound_too(build, sides, paper):
+    with pikepdf.open(build("--sides", sides) / paper) as pdf:
+        assert pdf.check_pdf_syntax() == []
+        assert str(pdf.docinfo.Title).startswith("Shore · deck 1")
+        assert pdf.Root.ViewerPreferences.PrintScaling == "/None"
+        assert pdf.Root.ViewerPreferences.Duplex == "/Simplex"
 
 
 def corner(page):

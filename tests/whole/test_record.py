@@ -4,6 +4,7 @@ import hashlib
 import json
 import re
 
+import pikepdf
 import pytest
 from support.shore import ITEMS, fairdeal
 
@@ -52,6 +53,16 @@ def test_the_digests_are_those_of_the_papers(build):
     deck = build()
     for name, digest in record_of(deck)["papers"].items():
         assert hashlib.sha256((deck / name).read_bytes()).hexdigest() == digest
+
+
+@pytest.mark.parametrize("sides", ["duplex", "fold", "tent", "fronts", "two-passes"])
+def test_the_record_knows_every_paper_and_counts_the_leaves(build, sides):
+    deck = build("--sides", sides)
+    record = record_of(deck)
+    assert set(record["papers"]) == {path.name for path in deck.glob("*.pdf")}
+    cards = "cards-backs.pdf" if sides == "two-passes" else "cards.pdf"
+    with pikepdf.open(deck / cards) as pdf:
+        assert record["leaves"] == len(pdf.pages) / (2 if sides == "duplex" else 1)
 
 
 def test_the_record_names_no_folder(build, workbook):

@@ -41,7 +41,7 @@ def test_rows_with_errors_are_left_out_when_asked_and_listed(tmp_path):
 
 
 def test_errors_in_settings_stop_a_build_that_skips_errors_in_rows(tmp_path):
-    path = write(tmp_path / "Shore.xlsx", GOOD, settings=[["Setting", "Value"], ["Paper", "A5"]])
+    path = write(tmp_path / "Shore.xlsx", GOOD, settings=[["Setting", "Value"], ["Paper", "B5"]])
     done = fairdeal("build", path, "--skip-errors")
     assert done.returncode == 1
     assert "Deck B2" in done.stderr

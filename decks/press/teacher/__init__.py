@@ -3,9 +3,8 @@
 from decks.deck import Deck
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
-from decks.layout.paper import PAPERS
 from decks.layout.stacking import Stack
-from decks.press.pages import column, pages
+from decks.press.pages import column, page_paper, pages
 from decks.press.teacher.fairness import fairness
 from decks.press.teacher.keys import card_key, guide_key
 from decks.press.teacher.making import making
@@ -15,7 +14,7 @@ __all__ = ["teacher_pages"]
 
 def teacher_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Frame]:
     """Return all of the teacher's pages."""
-    paper = PAPERS[deck.recipe.paper]
+    paper = page_paper(deck.recipe.paper)
     width = column(paper)
     blocks = [
         *making(deck, grid, stacks, width),

@@ -19,7 +19,7 @@ from decks.press.type import (
     swatch,
     under_one_another,
 )
-from decks.recipe import Dealing
+from decks.recipe import Dealing, Fractions
 
 FIGURE = Style(11, strong=True, tone="quiet")
 
@@ -40,7 +40,7 @@ def card_key(deck: Deck, width: float) -> list[Block]:
     for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
         if not alike:
             blocks.append(_team_head(deck.recipe.teams[team].name, team, width))
-        blocks += _cards(hand, width)
+        blocks += _cards(hand, deck.recipe.fractions, width)
     return blocks
 
 
@@ -67,6 +67,7 @@ def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
     ]
     labels = {card.item: card.label for card in deck.cards}
     names = [team.name for team in deck.recipe.teams]
+    fractions = deck.recipe.fractions
     blocks = []
     if guide.team is not None:
         blocks.append(_team_head(guide.team, names.index(guide.team), width))
@@ -77,10 +78,10 @@ def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
         rows = [
             [
                 cell(columns[0], (str(blank), FIGURE)),
-                cell(columns[1], (styled_of(item, back=False), BODY)),
+                cell(columns[1], (styled_of(item, back=False, fractions=fractions), BODY)),
                 cell(
                     columns[2],
-                    (styled_of(item, back=True), STRONG),
+                    (styled_of(item, back=True, fractions=fractions), STRONG),
                     (_also(item.also_right), NOTE),
                 ),
                 cell(columns[3], (labels[item], NOTE)),
@@ -104,7 +105,7 @@ def _about(part: GuidePart, asked: int, width: float) -> Block:
     return Block(paragraph(" ".join(filter(None, sentences)), width, NOTE), space=5)
 
 
-def _cards(hand: tuple[Card, ...], width: float) -> list[Block]:
+def _cards(hand: tuple[Card, ...], fractions: Fractions, width: float) -> list[Block]:
     columns = [
         Column("Card", 42),
         Column("Front", 0.5 * width - 42),
@@ -114,10 +115,10 @@ def _cards(hand: tuple[Card, ...], width: float) -> list[Block]:
     rows = [
         [
             cell(columns[0], (card.label, FIGURE)),
-            cell(columns[1], (styled_of(card.item, back=False), BODY)),
+            cell(columns[1], (styled_of(card.item, back=False, fractions=fractions), BODY)),
             cell(
                 columns[2],
-                (styled_of(card.item, back=True), STRONG),
+                (styled_of(card.item, back=True, fractions=fractions), STRONG),
                 (_also(card.item.also_right), NOTE),
             ),
             cell(

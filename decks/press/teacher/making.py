@@ -1,13 +1,17 @@
 """How to print, check, cut and pile this deck, with the cautions where they are needed."""
 
+from dataclasses import replace
+
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
+from decks.press.sizes import readable_from
 from decks.press.teacher import steps
 from decks.press.teacher.keys import title_block
-from decks.press.teacher.plan import cut_plan
+from decks.press.teacher.piles import leaf_rows, load_rows, plans
+from decks.press.teacher.step import Shown, Step
 from decks.press.type import (
     BODY,
     STRONG,
@@ -21,61 +25,67 @@ from decks.words import counted
 
 FIGURE = Style(11, strong=True, tone="quiet")
 INDENT = 24.0
-BETWEEN_PLANS = 18.0
+BESIDE = 16.0
+LEAST_BESIDE = 165.0
+"""The least room for a step's words beside a drawing, with the gap between."""
 
 
 def making(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float) -> list[Block]:
     """Return the page that says how to make the deck."""
     leaves = sum(stack.leaves for stack in stacks)
+    items = [card.item for card in deck.cards]
     subtitle = (
-        f"{counted(len(deck.cards), 'card')} for {counted(len(deck.hands), 'team')} · "
-        f"{counted(leaves, 'leaf', 'leaves')} of {grid.paper.name}"
+        f"{counted(len(items), 'card')} for {counted(len(deck.hands), 'team')} · "
+        f"{counted(leaves, 'leaf', 'leaves')} of {grid.paper.name}. "
+        f"{readable_from(items, grid, deck.recipe)}"
     )
     blocks = [title_block("Make this deck", subtitle, width)]
-    for n, (title, text) in enumerate(_steps(deck, grid, stacks), start=1):
-        blocks.append(Block(_step(n, title, text, width), space=12, with_next=title == "Pile"))
-        if title == "Cut":
-            blocks.append(Block(panel("At the paper cutter", steps.CUTTING, width), space=8))
-        if title == "Pile":
-            blocks += _plans(deck, grid, stacks, width)
+    for number, step in enumerate(steps.steps_of(deck, grid, stacks), start=1):
+        blocks += _step(number, step, _below(step.shown, deck, grid, stacks, width), width)
     blocks.append(Block(panel("Before anyone moves", steps.MOVING, width), space=16))
     return blocks
 
 
-def _steps(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[tuple[str, str]]:
-    leaves = sum(stack.leaves for stack in stacks)
-    return [
-        ("Print", steps.printing(grid, leaves)),
-        ("Check the first leaf", steps.checking(grid)),
-        *([("Fold and glue", steps.folding())] if grid.folded else []),
-        ("Cut", steps.cutting(grid, stacks)),
-        ("Pile", steps.piling()),
-        *([("Copy the study guide", steps.guides(deck))] if deck.guides else []),
+def _below(
+    shown: Shown, deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float
+) -> list[Frame]:
+    """Return what is drawn below a step, or beside it."""
+    if shown is Shown.LOADS:
+        return load_rows(deck, grid, stacks, width - INDENT)
+    if shown is Shown.LEAVES:
+        return leaf_rows(deck, stacks, width - INDENT)
+    if shown is Shown.PLANS:
+        return plans(deck, grid, stacks, width - INDENT)
+    return []
+
+
+def _step(number: int, step: Step, below: list[Frame], width: float) -> list[Block]:
+    """Return a step and what belongs to it; a drawing stands beside it where there is room."""
+    room = width - INDENT
+    if step.shown is Shown.PLANS and len(below) == 1 and below[0].width + LEAST_BESIDE <= room:
+        (drawing,) = below
+        words = _words(number, step, width - drawing.width - BESIDE)
+        beside = side_by_side([(0, words), (width - drawing.width, drawing)], width)
+        return [Block(beside, space=12)]
+    first = Block(_words(number, step, width), space=12, with_next=bool(below) or step.with_next)
+    if step.shown is Shown.CAUTION:
+        first = replace(first, with_next=True)
+        return [first, Block(panel("At the paper cutter", steps.CUTTING, width), space=8)]
+    drawn = step.shown is Shown.PLANS
+    rows = [
+        Block(
+            side_by_side([(INDENT, frame)], width),
+            space=9 if drawn else 0 if n else 4,
+            with_next=not drawn,
+        )
+        for n, frame in enumerate(below)
     ]
+    return [first, *rows[:-1], *(replace(row, with_next=False) for row in rows[-1:])]
 
 
-def _step(number: int, title: str, text: str, width: float) -> Frame:
+def _words(number: int, step: Step, width: float) -> Frame:
+    room = width - INDENT
     words = under_one_another(
-        [paragraph(title, width - INDENT, STRONG), paragraph(text, width - INDENT, BODY)], gap=1
+        [paragraph(step.title, room, STRONG), paragraph(step.text, room, BODY)], gap=1
     )
     return side_by_side([(0, paragraph(str(number), INDENT, FIGURE)), (INDENT, words)], width)
-
-
-def _plans(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float) -> list[Block]:
-    """Return the stacks' plans, as many side by side as the page is wide."""
-    titles = [f"stack {n} of {len(stacks)}" if len(stacks) > 1 else "" for n in _from_one(stacks)]
-    plans = [
-        cut_plan(deck, grid, stack, title=title)
-        for stack, title in zip(stacks, titles, strict=True)
-    ]
-    each = plans[0].width + BETWEEN_PLANS
-    across = max(1, int((width - INDENT + BETWEEN_PLANS) // each))
-    rows = [plans[start : start + across] for start in range(0, len(plans), across)]
-    return [
-        Block(side_by_side([(INDENT + n * each, p) for n, p in enumerate(row)], width), space=9)
-        for row in rows
-    ]
-
-
-def _from_one(stacks: tuple[Stack, ...]) -> range:
-    return range(1, len(stacks) + 1)

@@ -1,10 +1,13 @@
-"""What the teacher does to make the deck, in words, and the usual cautions."""
+"""What the teacher does to make the deck, in words and in order, with the usual cautions."""
 
 from decks.deck import Deck
 from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
 from decks.layout.units import in_mm
-from decks.recipe import GuideFor
+from decks.press.pages import page_paper
+from decks.press.teacher.printing import printing_steps
+from decks.press.teacher.step import Shown, Step
+from decks.recipe import GuideFor, Ink, Sides
 from decks.words import counted
 
 CUTTING = (
@@ -21,65 +24,98 @@ MOVING = (
 """Common practice; the number of sheets is a school district's (see the facts in the tests)."""
 
 
-def printing(grid: Grid, leaves: int) -> str:
-    """Say how to load the printer and what to choose."""
-    sheets = f"Load {counted(leaves, 'sheet')} of {grid.paper.name}"
-    scale = "Print cards.pdf at actual size (100 %)"
-    if grid.folded:
-        return f"{sheets}. {scale}, on one side only."
-    return (
-        f"{sheets}, the heaviest that the printer’s handbook allows for printing on both sides. "
-        f"{scale}, both sides, flip on the {grid.flip} edge."
-    )
+def steps_of(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Step]:
+    """Return the steps in the order in which they are taken."""
+    return [
+        *printing_steps(deck, grid, stacks),
+        *([_fold_leaves()] if grid.folds_first else []),
+        *([] if grid.whole else [_cut(deck, grid, stacks)]),
+        _pile(grid),
+        *([_fold_cards(grid)] if grid.folded and not grid.folds_first else []),
+        *_papers(deck, grid),
+    ]
 
 
-def checking(grid: Grid) -> str:
-    """Say how to see on the first leaf whether all is well."""
-    rule = "The rule at its foot measures 100 mm; if not, the page was scaled."
-    if grid.folded:
-        return f"{rule} Set the scale to 100 % and print again."
-    return (
-        f"{rule} Hold the leaf to the light: the two corner marks lie back to back. If they lie in "
-        "opposite corners, choose the other flip edge and print again."
-    )
+def _fold_leaves() -> Step:
+    text = "Fold each leaf between the dashed marks, print outside, and glue the halves together."
+    return Step("Fold and glue", text)
 
 
-def folding() -> str:
-    """Say how a folded card gets its back."""
-    return (
-        "Fold each leaf along the line between the dashed marks, print outside, and glue the "
-        "halves together before cutting."
-    )
+def _fold_cards(grid: Grid) -> Step:
+    fold = "Fold each card in half, edge on edge, print outside"
+    if grid.sides is Sides.TENT:
+        return Step("Fold", f"{fold}, and stand it on its two edges: both sides read upright.")
+    return Step("Fold and glue", f"{fold}, and glue the halves together.")
 
 
-def cutting(grid: Grid, stacks: tuple[Stack, ...]) -> str:
+def _cut(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Step:
     """Say where and how often to cut."""
     size = f"{in_mm(grid.card_width):.1f} × {in_mm(grid.card_height):.1f} mm"
-    level = counted(grid.level_cuts, "level cut")
-    text = (
-        "Keep the leaves in order, leaf 1 on top. Join the marks of the top leaf with pencil and "
-        f"ruler and cut along the lines: {level}, then {grid.upright_cuts} upright, {grid.cuts} "
-        f"in all. A card measures {size}. Cut a few leaves at a time."
-    )
-    if len(stacks) == 1:
-        return text
-    return f"{text} The leaves make {len(stacks)} stacks, named at their top edge."
+    sentences = [
+        "Keep the leaves in order, leaf 1 on top.",
+        _scoring(grid),
+        _lines_told(grid),
+        "Cards stand apart, so both edges of every gap are cut." if grid.gutter else "",
+        f"A card measures {size}{' folded' if grid.folded else ''}.",
+        _stacks_told(deck, stacks),
+    ]
+    return Step("Cut", " ".join(filter(None, sentences)), Shown.CAUTION)
 
 
-def piling() -> str:
-    """Say why nothing needs sorting."""
+def _lines_told(grid: Grid) -> str:
     return (
+        "Join the marks of the top leaf with pencil and ruler and cut along the lines in the "
+        f"order of the plan: {counted(grid.level_cuts, 'level cut')}, then {grid.upright_cuts} "
+        f"upright through every strip, {grid.cuts} in all."
+    )
+
+
+def _scoring(grid: Grid) -> str:
+    if not grid.folded or grid.folds_first:
+        return ""
+    return (
+        "Thick card folds cleanly when it is scored first: a ruler, and a blunt point along the "
+        "line between dashed marks. Do not cut there."
+    )
+
+
+def _stacks_told(deck: Deck, stacks: tuple[Stack, ...]) -> str:
+    if len(stacks) == 1:
+        return ""
+    if deck.recipe.ink is Ink.STOCK:
+        return f"There are {len(stacks)} stacks, one for each team: cut each by itself."
+    return f"There are {len(stacks)} stacks, named at their top edge: cut each by itself."
+
+
+def _pile(grid: Grid) -> Step:
+    """Say why nothing needs sorting."""
+    if grid.whole:
+        text = "There is nothing to cut: the leaves lie team by team in the order of the labels."
+        return Step("Pile", text, Shown.LEAVES)
+    text = (
         "Each place on the leaf gives one pile, its lowest number on top; what is cut later goes "
         "under what was cut before. Lay a team’s piles on one another in the order of the plan: "
         "nothing needs sorting."
     )
+    return Step("Pile", text, Shown.PLANS)
 
 
-def guides(deck: Deck) -> str:
-    """Say who gets which pages of the study guide."""
+def _papers(deck: Deck, grid: Grid) -> list[Step]:
+    """Say what else is printed, and who gets it."""
+    paper = page_paper(deck.recipe.paper).name
+    answers = (
+        f"Print answers.pdf on {paper} for whoever checks: it stands in the order of the labels."
+    )
     whose = (
         "each student gets the pages of their own team"
         if deck.recipe.guide is GuideFor.TEAM
         else "every student gets the same pages"
     )
-    return f"Print study-guide.pdf on one side of the paper: {whose}. The answers follow below."
+    guide = f"Print study-guide.pdf on one side of {paper}: {whose}. The answers follow below."
+    wanted = {
+        "the answers": answers if grid.sides is Sides.FRONTS else "",
+        "the study guide": guide if deck.guides else "",
+    }
+    told = {what: text for what, text in wanted.items() if text}
+    title = f"Copy {' and '.join(told)}"
+    return [Step(title, " ".join(told.values()), with_next=True)] if told else []

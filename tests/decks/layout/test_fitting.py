@@ -66,3 +66,31 @@ def test_the_strong_weight_is_measured_by_its_own_widths(strong):
     width = 8 * (0.6 if strong else 0.5) * 40
     setting = fit(Styled("bivalves", strong), width=width, height_=500, measure=typewriter)
     assert setting.size == 40
+
+
+def test_no_text_is_larger_than_the_most_that_is_asked_for():
+    def size(most):
+        return fit(Styled("crab"), width=900, height_=900, measure=typewriter, most=most).size
+
+    assert [size(200), size(66), size(65)] == [150, 66, 56]
+
+
+def lines_at(text, width, height=500):
+    setting = fit(Styled(text), width=width, height_=height, measure=typewriter, most=40)
+    return setting.size, [plain(line) for line in setting.lines]
+
+
+def test_a_formula_is_set_smaller_rather_than_broken():
+    # 9 letters are 4.5 ems: 170 points hold 34 points on one line, 40 only on two
+    assert lines_at("2 + 3 = 5", 170) == (34, ["2 + 3 = 5"])
+
+
+def test_a_long_formula_is_broken_before_its_relation_where_letters_gain_by_half():
+    # 25 letters are 12.5 ems: 160 points hold 12 points; 13 letters are 6.5 ems and hold 24
+    assert lines_at("5 + 6 + 7 + 9 = 9 + 9 + 9", 160, 60) == (24, ["5 + 6 + 7 + 9", "= 9 + 9 + 9"])
+
+
+def test_a_number_with_its_unit_is_parted_only_where_nothing_else_fits():
+    # "1000 km" is 3.5 ems: 42 points hold 12 points, 40 points only "1000" alone
+    assert lines_at("1000 km", 42) == (12, ["1000 km"])
+    assert lines_at("1000 km", 40) == (20, ["1000", "km"])

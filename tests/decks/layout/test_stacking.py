@@ -1,10 +1,32 @@
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from decks.layout.stacking import Pile, plan
 
-hands_of = st.lists(st.integers(min_value=0, max_value=40), min_size=1, max_size=12)
-slots_of = st.sampled_from([1, 2, 4, 8])
+hands_of = st.lists(st.integers(min_value=0, max_value=40), min_size=1, max_size=8)
+slots_of = st.sampled_from([1, 2, 3, 4, 6, 8, 10])
+
+
+def partitions(teams):
+    """Yield every way to put teams in groups."""
+    if not teams:
+        yield []
+        return
+    first, *rest = teams
+    for groups in partitions(rest):
+        yield [[first], *groups]
+        for n in range(len(groups)):
+            yield [*groups[:n], [first, *groups[n]], *groups[n + 1 :]]
+
+
+def fewest_leaves(cards, slots):
+    """Try every depth: deal each team down one slot after another, and see whether slots do."""
+    return next(
+        depth
+        for depth in range(1, max(cards) + 1)
+        if sum(len(range(0, number, depth)) for number in cards) <= slots
+    )
 
 
 @given(hands=hands_of, slots=slots_of)
@@ -26,6 +48,45 @@ def test_no_pile_is_deeper_than_its_stack_and_no_stack_has_more_piles_than_slots
 def test_pure_piles_cost_at_most_the_last_leaf_of_each_team(hands, slots):
     leaves = sum(stack.leaves for stack in plan(hands, slots))
     assert -(-sum(hands) // slots) <= leaves <= sum(-(-count // slots) for count in hands)
+
+
+@given(
+    hands=st.lists(st.integers(min_value=1, max_value=14), min_size=1, max_size=6), slots=slots_of
+)
+def test_no_way_to_put_teams_together_takes_fewer_leaves_or_as_few_in_fewer_stacks(hands, slots):
+    stacks = plan(hands, slots)
+    reached = sum(stack.leaves for stack in stacks), len(stacks)
+    assert reached == min(
+        (sum(fewest_leaves([hands[t] for t in group], slots) for group in groups), len(groups))
+        for groups in partitions(range(len(hands)))
+        if all(len(group) <= slots for group in groups)
+    )
+
+
+@given(hands=hands_of, slots=slots_of)
+def test_apart_every_stack_holds_one_team_on_as_few_leaves_as_it_has_cards_for(hands, slots):
+    stacks = plan(hands, slots, apart=True)
+    assert [stack.teams for stack in stacks] == [(t,) for t, number in enumerate(hands) if number]
+    assert [stack.leaves for stack in stacks] == [-(-number // slots) for number in hands if number]
+
+
+@pytest.mark.parametrize(("teams", "slots"), [(4, 8), (8, 8), (2, 4), (4, 4), (5, 10), (3, 6)])
+def test_equal_teams_that_divide_the_page_are_one_stack_without_a_blank_slot(teams, slots):
+    (stack,) = plan([12] * teams, slots)
+    assert len(stack.piles) == slots
+    assert stack.leaves * slots == 12 * teams
+
+
+def test_teams_that_are_not_neighbours_share_a_stack_where_that_saves_a_leaf():
+    # two slots: the teams with one card share a leaf; apart or with a neighbour they take five
+    stacks = plan([1, 6, 1], 2)
+    assert [(stack.teams, stack.leaves) for stack in stacks] == [((0, 2), 1), ((1,), 3)]
+
+
+def test_neighbours_stay_together_where_that_costs_nothing():
+    # 11 with 12 and 11 with 11 take 23 leaves, whichever of the three goes with 12
+    stacks = plan([11, 11, 11, 12], 2)
+    assert [stack.teams for stack in stacks] == [(0, 1), (2, 3)]
 
 
 def test_four_equal_teams_share_one_stack_with_two_neighbouring_piles_each():

@@ -37,7 +37,7 @@ def test_what_prints_is_passed_in_silence(text):
 
 
 @pytest.mark.parametrize(
-    ("text", "named"), [("a ☃", "snowman"), ("bell \a", "U+0007"), ("שלום", "hebrew")]
+    ("text", "named"), [("a ☃", "snowman"), ("bell \a", "U+0007"), ("潮", "cjk")]
 )
 def test_a_character_that_cannot_be_printed_is_named_at_its_cell(text, named):
     (finding,) = findings(item("What is this?", text))

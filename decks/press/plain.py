@@ -1,0 +1,72 @@
+"""Fira Sans in its two weights: the plain type of every page, set letter by letter."""
+
+import unicodedata
+from collections.abc import Sequence
+from functools import cache
+from importlib.resources import as_file, files
+
+from reportlab.pdfbase import pdfmetrics
+from reportlab.pdfbase.ttfonts import TTFont
+from reportlab.pdfgen.canvas import Canvas
+
+from decks.layout.runs import Run
+
+REGULAR = "FiraSans-Regular"
+STRONG = "FiraSans-SemiBold"
+
+
+def font_name(*, strong: bool) -> str:
+    """Return the name that the press knows a weight by."""
+    return STRONG if strong else REGULAR
+
+
+@cache
+def font(name: str) -> TTFont:
+    """Return a weight, known to the press from then on."""
+    with as_file(files("fontpkg_fira_sans") / "files" / f"{name}.ttf") as path:
+        loaded = TTFont(name, str(path))
+    pdfmetrics.registerFont(loaded)
+    return loaded
+
+
+def load() -> None:
+    """Make both weights known to the press."""
+    for name in (REGULAR, STRONG):
+        font(name)
+
+
+@cache
+def letters() -> frozenset[int]:
+    """Return the code points that both weights can set one beside the other.
+
+    Combining marks are none of them, as they have their place over a letter, nor are controls and
+    codes for private use.
+    """
+    faces = [font(name).face for name in (REGULAR, STRONG)]
+    both = frozenset.intersection(*(frozenset(face.charToGlyph) for face in faces))
+    return frozenset(code for code in both if not _apart(chr(code)))
+
+
+def _apart(letter: str) -> bool:
+    return unicodedata.category(letter) in {"Mn", "Me", "Cc", "Cf", "Co"}
+
+
+def is_plain(text: str) -> bool:
+    """Whether plain type sets a text as it stands."""
+    if text.isascii() and text.isprintable():
+        return True
+    known = letters()
+    return all(ord(letter) in known for letter in text)
+
+
+def width_of(text: str, *, strong: bool) -> float:
+    """Return the width of a plain text in ems."""
+    return float(font(font_name(strong=strong)).stringWidth(text, 1))
+
+
+def draw(canvas: Canvas, runs: Sequence[Run], x: float, y: float, size: float) -> None:
+    """Draw plain runs beside one another, from a baseline at (x, y), in the canvas's colour."""
+    for run in runs:
+        canvas.setFont(font_name(strong=run.strong), size * run.scale)
+        canvas.drawString(x, y + run.rise * size, run.text)
+        x += width_of(run.text, strong=run.strong) * run.scale * size

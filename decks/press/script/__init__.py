@@ -1,0 +1,1 @@
+"""Scripts beyond plain Latin, Greek and Cyrillic: order, shapes, fallback faces, drawn signs."""

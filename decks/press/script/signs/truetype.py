@@ -1,0 +1,95 @@
+"""Drawn outlines as a TrueType file, with the tables that a PDF needs (OpenType specification)."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from struct import pack
+
+from decks.press.script.composing import file_of
+from decks.press.script.signs.outlines import Outline
+
+EM = 1000
+TOP, FOOT = 935, -265
+
+ON_CURVE, OVERLAPPING = 0x01, 0x40
+"""Flags of a point: it lies on the outline; outlines of this glyph lie over one another."""
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """Outlines in thousandths of an em, and how far the glyph moves on."""
+
+    outlines: Sequence[Outline]
+    advance: int
+
+
+def font_file(glyphs: Sequence[Drawn]) -> bytes:
+    """Return a TrueType file with these glyphs, in this order."""
+    entries = [_glyph(_whole(glyph.outlines)) for glyph in glyphs]
+    ends = [0]
+    for entry, _box in entries:
+        ends.append(ends[-1] + len(entry))
+    boxes = [box for _entry, box in entries]
+    metrics = [(glyph.advance, box[0]) for glyph, box in zip(glyphs, boxes, strict=True)]
+    around = [
+        *map(min, *[b[:2] for b in boxes], (0, 0)),
+        *map(max, *[b[2:] for b in boxes], (0, 0)),
+    ]
+    widest = max(glyph.advance for glyph in glyphs)
+    points = [len(outline) for glyph in glyphs for outline in glyph.outlines]
+    most = max((sum(map(len, glyph.outlines)) for glyph in glyphs), default=0)
+    tables = {
+        "glyf": b"".join(entry for entry, _box in entries),
+        "loca": pack(f">{len(ends)}I", *ends),
+        "hmtx": b"".join(pack(">Hh", *metric) for metric in metrics),
+        # version, revision, checksum, magic, flags, em, two dates, box, style, smallest, hint, form
+        "head": pack(
+            ">IIIIHHqq4hHHhhh", 0x10000, 0x10000, 0, 0x5F0F3CF5, 3, EM, 0, 0, *around, 0, 8, 2, 1, 0
+        ),
+        "hhea": pack(
+            ">IhhhHhhhhhh4hhH",
+            0x10000,
+            TOP,
+            FOOT,
+            0,
+            widest,
+            0,
+            0,
+            widest,
+            1,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0,
+            len(glyphs),
+        ),
+        "maxp": pack(">I14H", 0x10000, len(glyphs), most, len(points), 0, 0, 2, *[0] * 8),
+    }
+    return file_of(b"\0\1\0\0", tables)
+
+
+def _whole(outlines: Sequence[Outline]) -> list[list[tuple[int, int]]]:
+    return [[(round(x), round(y)) for x, y in outline] for outline in outlines]
+
+
+def _glyph(
+    outlines: Sequence[Sequence[tuple[int, int]]],
+) -> tuple[bytes, tuple[int, int, int, int]]:
+    """Return the entry of a simple glyph, and its box."""
+    points = [point for outline in outlines for point in outline]
+    if not points:
+        return b"", (0, 0, 0, 0)
+    xs, ys = [x for x, _y in points], [y for _x, y in points]
+    box = (min(xs), min(ys), max(xs), max(ys))
+    ends: list[int] = []
+    for outline in outlines:
+        ends.append((ends[-1] if ends else -1) + len(outline))
+    entry = pack(f">5h{len(ends)}HH", len(outlines), *box, *ends, 0)
+    entry += bytes([ON_CURVE | OVERLAPPING] + [ON_CURVE] * (len(points) - 1))
+    for line in (xs, ys):
+        steps = [b - a for a, b in pairwise([0, *line])]
+        entry += pack(f">{len(steps)}h", *steps)
+    return entry + b"\0" * (-len(entry) % 4), box

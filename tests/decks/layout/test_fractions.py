@@ -1,0 +1,94 @@
+"""Built fractions: what is one, and that nothing else of the text is touched."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from cards.style import Span, TextStyle
+from decks.layout.fractions import with_fractions
+from decks.layout.runs import Styled, runs_of
+from decks.recipe import Fractions
+
+PARTS = {TextStyle.NUMERATOR: "^", TextStyle.DENOMINATOR: "_"}
+
+
+def shown(text, spans=()):
+    """Return a text with ^ before numerators and _ before denominators."""
+    built = with_fractions(Styled(text, spans=spans), Fractions.BUILT)
+    return "".join(PARTS.get(run.style, "") + run.text for run in runs_of(built))
+
+
+@pytest.mark.parametrize(
+    ("text", "built"),
+    [
+        ("3/4", "^3⁄_4"),
+        ("11/16 of an inch", "^11⁄_16 of an inch"),
+        ("-2/5", "-^2⁄_5"),
+        ("−2/5", "−^2⁄_5"),
+        ("1 1/2", "1^\N{NO-BREAK SPACE}1⁄_2"),
+        ("What is 2 3/4 + 1/8?", "What is 2^\N{NO-BREAK SPACE}3⁄_4 + ^1⁄_8?"),
+        ("3/4-1/2=1/4", "^3⁄_4-^1⁄_2=^1⁄_4"),
+        ("1/2, 2/3.", "^1⁄_2, ^2⁄_3."),
+        ("a 3/4-inch pipe (1/2)", "a ^3⁄_4-inch pipe (^1⁄_2)"),
+        ("5 7/4", "5 ^7⁄_4"),
+        ("3⁄4", "^3⁄_4"),
+    ],
+)
+def test_a_fraction_is_built(text, built):
+    assert shown(text) == built
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "3/4/2025",
+        "2019/20",
+        "km/h",
+        "5 km/h",
+        "and/or",
+        "24/7",
+        "https://shore.example/1/2",
+        "www.shore.example?a=1/2",
+        "shore/1/2",
+        "1-1/2",
+        "A-1/2",
+        "3/4x",
+        "x/2",
+        "1/0",
+        "3.1/2",
+        "1/2.5",
+        "10.0.0.0/8",
+        "1/2:3",
+    ],
+)
+def test_what_is_no_fraction_stays_as_typed(text):
+    assert shown(text) == text
+
+
+def test_nothing_is_built_unless_it_was_asked_for():
+    styled = Styled("3/4")
+    assert with_fractions(styled, Fractions.PLAIN) is styled
+
+
+def test_bold_letters_round_a_fraction_stay_bold_and_raised_fractions_stay_as_typed():
+    bold = Span(0, 10, TextStyle.BOLD)
+    built = with_fractions(Styled("about 3/4 m", spans=(bold,)), Fractions.BUILT)
+    styles = [(run.text, run.style) for run in runs_of(built)]
+    assert styles == [
+        ("about ", TextStyle.BOLD),
+        ("3", TextStyle.NUMERATOR),
+        ("⁄", None),
+        ("4", TextStyle.DENOMINATOR),
+        (" ", TextStyle.BOLD),
+        ("m", None),
+    ]
+    assert shown("x1/2", (Span(1, 4, TextStyle.RAISED),)) == "x1/2"
+
+
+@given(st.text(alphabet="0123/ -.x⁄", max_size=15))
+def test_whatever_stands_in_a_cell_only_slashes_and_blanks_change(text):
+    built = with_fractions(Styled(text), Fractions.BUILT)
+    back = built.text.replace("⁄", "/").replace("\N{NO-BREAK SPACE}", " ")
+    assert back == text.replace("⁄", "/")
+    ends = [0, *(edge for span in built.spans for edge in (span.start, span.end)), len(text)]
+    assert ends == sorted(ends)

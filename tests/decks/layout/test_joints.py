@@ -1,0 +1,153 @@
+"""Breaks that a person would choose, in a typewriter's face: every letter is half an em wide."""
+
+import itertools
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from decks.layout import breaking
+from decks.layout.balance import break_full
+from decks.layout.joints import HELD, is_lone, joints_of
+from decks.layout.prose import groups_of, prose_of
+from decks.layout.runs import Styled, plain
+
+
+def typewriter(text, strong=False):  # noqa: ARG001 (as a measure is called)
+    return len(text) * 0.5
+
+
+def lines_of(text, column):
+    return [plain(x) for x in breaking.break_text(Styled(text), column, measure=typewriter)]
+
+
+@pytest.mark.parametrize(
+    ("letters", "lines"),
+    [
+        # even lines
+        (18, "The strip of shore | that is covered | twice a day"),
+        (16, "Where the river | meets the sea"),
+        (14, "Which crab has | a soft tail?"),
+        # a short word goes with what follows it, a new sentence on a new line
+        (17, "The birds of | the salt marsh"),
+        (17, "An animal with | a soft body | and no backbone"),
+        (30, "What is it called? | It has two halves."),
+        # a number and its unit
+        (20, "Water boils at | 100 °C at sea level"),
+        (17, "The wind blew at | 3.5 m/s all day"),
+        (20, "A pearl worth | £5 million was sold"),
+        (18, "There are at least | 10 000 barnacles"),
+        (22, "The shore has about | 1 000 000 sandhoppers"),
+        # times, dates, references, names
+        (22, "Low tide comes at | 7 p.m. in the evening"),
+        (22, "The spring tide of | 12 May is the highest"),
+        (19, "A map of them is on | page 7 of the book"),
+        (19, "Look it up in | chapter 3 again"),
+        (18, "The answer stands | in No. 5 below"),
+        (20, "A shell was found by | J. R. Fern and sons"),
+        (18, "It was sent to | Dr Moss on Sunday"),
+        # formulas, whole where they fit and else broken before their relation
+        (22, "Add these numbers: | 2 + 3 = 5"),
+        (22, "It holds wherever | x < 5 and y ≥ 3"),
+        (20, "Use H2 SO4 | with 2 H2O | and 3 NaCl2 now"),
+        (11, "3 + 4 + 5 | = 6 + 7 - 1"),
+        (14, "3 + 4 + 5 + 6 | = 9 + 9 = 18"),
+        (18, "egg → larva | → pupa → adult"),
+        # dashes, closing marks and blanks
+        (18, "The highest zone – | never quite wet"),
+        (15, "The crab digs a | ____ in the mud"),
+    ],
+)
+def test_lines_break_where_a_person_would_break_them(letters, lines):
+    assert lines_of(lines.replace(" | ", " "), letters / 2) == lines.split(" | ")
+
+
+words = st.one_of(
+    st.text(alphabet="abc", min_size=1, max_size=8),
+    st.sampled_from(
+        [
+            "5",
+            "km",
+            "12",
+            "May",
+            "No.",
+            "=",
+            "+",
+            "→",
+            "–",
+            "____",
+            "the",
+            "000",
+            "(",
+            "J.",
+            "H2",
+            "?",
+        ]
+    ),
+)
+texts = st.lists(words, min_size=1, max_size=12).map(" ".join)
+
+
+@given(text=texts, column=st.floats(min_value=4.5, max_value=20))
+def test_words_keep_their_order_and_lines_their_width_and_no_line_is_spent(text, column):
+    lines = lines_of(text, column)
+    assert " ".join(lines) == text
+    assert all(typewriter(line) <= column + 1e-9 for line in lines)
+    (prose,) = prose_of(Styled(text), typewriter)
+    widths = [group.width for group in groups_of(prose, column)]
+    assert len(lines) == len(break_full(widths, 0.5, column))
+
+
+@given(text=texts, column=st.floats(min_value=4.5, max_value=20))
+def test_what_belongs_together_is_parted_only_where_it_is_wider_than_the_column(text, column):
+    ends = [line.split(" ") for line in lines_of(text, column)]
+    (prose,) = prose_of(Styled(text), typewriter)
+    at = 0
+    for line in ends[:-1]:
+        at += len(line)
+        if prose.joints[at - 1] >= HELD:
+            (group,) = [group for group in prose.groups if group.start < at < group.end]
+            assert group.width > column
+
+
+@given(
+    text=st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=2, max_size=7),
+    column=st.integers(min_value=8, max_value=16),
+)
+def test_no_short_word_is_alone_where_any_break_into_as_many_lines_avoids_it(text, column):
+    def lone(lines):
+        return len(lines) > 1 and any(" " not in line and is_lone(line) for line in lines)
+
+    lines = lines_of(" ".join(text), column / 2)
+    inner = itertools.combinations(range(1, len(text)), len(lines) - 1)
+    ways = [
+        [" ".join(text[a:b]) for a, b in itertools.pairwise([0, *ends, len(text)])]
+        for ends in inner
+    ]
+    fitting = [way for way in ways if all(len(line) <= column for line in way)]
+    assert lone(lines) == all(lone(way) for way in fitting)
+
+
+def test_the_last_line_of_running_text_is_no_lone_short_word():
+    lines = breaking.fill_text(Styled("a crab walks over sand"), 9, measure=typewriter)
+    assert [plain(line) for line in lines] == ["a crab walks", "over sand"]
+
+
+@pytest.mark.parametrize("word", ["sea", "“sea”.", "____", "____.", "5 m"])
+def test_short_words_and_blanks_are_lone(word):
+    assert is_lone(word)
+    assert not is_lone("limpet")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["five km", "5 kilometres of sand", "May be", "a page of it", "well-known facts", "I see 5"],
+)
+def test_plain_words_are_not_held(text):
+    first, *_ = joints_of(text.split())
+    assert first < HELD
+
+
+def test_texts_in_scripts_without_spaces_are_one_word_and_do_no_harm():
+    assert lines_of("\u6f6e\u9593\u5e26", 5) == ["\u6f6e\u9593\u5e26"]
+    assert breaking.break_text(Styled("\u0e19\u0e49" * 40), 5, measure=typewriter) is None
