@@ -29,6 +29,7 @@ LEAST_CARD, MOST_CARD = 25.0, 430.0
 MOST_MARGIN = 40.0
 MOST_BLEED = 5.0
 LEAST_DISTANCE, MOST_DISTANCE = 200.0, 10_000.0
+LEAST_WALK, MOST_WALK = 1_000.0, 200_000.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +87,11 @@ def read_length(text: str, least: float, most: float) -> float | None:
 def read_distance(text: str) -> float | None:
     """Return a distance to read from in millimetres, or None."""
     return read_length(text, LEAST_DISTANCE, MOST_DISTANCE)
+
+
+def read_walk(text: str) -> float | None:
+    """Return the way from a team's home to its cards in millimetres, or None."""
+    return read_length(text, LEAST_WALK, MOST_WALK)
 
 
 def read_bleed(text: str) -> float | None:

@@ -12,6 +12,10 @@ class Activity(StrEnum):
     """What the deck is for."""
 
     REVIEW = "review"
+    COLLECT = "collect"
+    ROUNDS = "rounds"
+    STATIONS = "stations"
+    ORGANIZER = "organizer"
 
 
 class Dealing(StrEnum):
@@ -91,12 +95,40 @@ class GuideFor(StrEnum):
     NONE = "none"
 
 
+class Support(StrEnum):
+    """What a study guide offers besides its clues."""
+
+    BANK = "bank"
+    HINTS = "hints"
+    NONE = "none"
+
+
+class Sets(StrEnum):
+    """Whether sets that replace each other are as hard as one another, or rise."""
+
+    EQUAL = "equal"
+    RISING = "rising"
+
+
+@dataclass(frozen=True, slots=True)
+class Points:
+    """What a team earns for an answer: right, right and first, and for moving together."""
+
+    right: int = 1
+    first: int = 1
+    together: int = 1
+
+
+ONE_EACH = Points()
+
+
 @dataclass(frozen=True, slots=True)
 class Recipe:
     """Every choice that shapes a deck, resolved; `seed` is None until the deck has a number.
 
-    Lengths are in millimetres. `printer` names a printer that was measured, `shift` is what its
-    backs are moved by.
+    Lengths are in millimetres. `rounds` is the number of rounds, or of sets, or None where the
+    content decides; `walk` is the way from a team's home to its cards. `printer` names a printer
+    that was measured, `shift` is what its backs are moved by.
     """
 
     title: str
@@ -118,6 +150,15 @@ class Recipe:
     read_from: float = 400
     fractions: Fractions = Fractions.PLAIN
     guide: GuideFor = GuideFor.TEAM
+    support: Support = Support.BANK
     extra_words: int = 2
+    early_finishers: bool = False
+    large_print: bool = False
+    rounds: int | None = None
+    sets: Sets = Sets.EQUAL
+    points: Points = ONE_EACH
+    students: int = 24
+    minutes: int = 20
+    walk: float = 10_000
     reading_grade: int | None = None
     seed: str | None = None

@@ -44,12 +44,13 @@ def write(deck: Deck, colophon: Colophon) -> str:
         "seed": deck.seed,
         "recipe": _recipe(deck),
         "teams": [asdict(team) for team in deck.recipe.teams],
+        "owners": [asdict(owner) for owner in deck.owners],
         "cards": [_card(deck, card) for card in deck.cards],
         "guide": [_part(guide.team, part) for guide in deck.guides for part in guide.parts],
         "choosing": _choosing(deck),
         "fairness": {
             goal.name: {"reached": goal.reached, "bound": goal.bound, "unit": goal.unit}
-            for goal in deck.deal.goals
+            for goal in (deck.deal.goals if deck.deal else ())
         },
         "chance_to_win": _chances(deck),
         "left_out": [{"place": place, "why": why} for place, why in colophon.left_out],
@@ -87,7 +88,7 @@ def _recipe(deck: Deck) -> dict[str, Any]:
 def _card(deck: Deck, card: Card) -> dict[str, Any]:
     return {
         "label": card.label,
-        "team": deck.recipe.teams[card.team].name,
+        "team": deck.owners[card.team].name,
         "kind": card.item.kind,
         "topic": card.item.topic,
         "level": int(card.item.level),
@@ -104,6 +105,8 @@ def _card(deck: Deck, card: Card) -> dict[str, Any]:
 
 def _chances(deck: Deck) -> dict[str, float]:
     """Return each team's chance of finishing first if all are equally good, ties shared."""
+    if deck.deal is None:
+        return {}
     names = [team.name for team in deck.recipe.teams]
     return {name: round(chance, 9) for name, chance in zip(names, deck.deal.chances, strict=False)}
 

@@ -10,12 +10,12 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
+from decks.activities import asked_kinds
 from decks.commands.room import grid_for
 from decks.commands.shift import with_shift
-from decks.deck import REVIEW_KINDS
 from decks.layout.grid import Grid
 from decks.press.proof import proofread, proofread_names
-from decks.recipe import Dealing, Recipe
+from decks.recipe import Activity, Dealing, Recipe
 from decks.settings import resolve
 
 
@@ -46,8 +46,9 @@ class Inspection:
 
     @property
     def asked(self) -> tuple[Item, ...]:
-        """The items without an error that a review asks."""
-        return tuple(item for item in self.items if item.kind in REVIEW_KINDS)
+        """The items without an error that the activity is made of."""
+        kinds = asked_kinds(self.recipe.activity)
+        return tuple(item for item in self.items if item.kind in kinds)
 
     @property
     def items(self) -> tuple[Item, ...]:
@@ -79,9 +80,9 @@ def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
 
 
 def _too_few_items(content: Content, recipe: Recipe) -> Iterator[Finding]:
-    items = [item for item in content.items if item.kind in REVIEW_KINDS]
+    items = [item for item in content.items if item.kind in asked_kinds(recipe.activity)]
     teams = len(recipe.teams)
-    if len(items) >= teams or recipe.deal is Dealing.COPIES:
+    if len(items) >= teams or not is_shared_out(recipe):
         return
     yield Finding(
         "fewer-items-than-teams",
@@ -91,6 +92,12 @@ def _too_few_items(content: Content, recipe: Recipe) -> Iterator[Finding]:
         f"There are fewer items than teams, {len(items)} for {teams}.",
         "Add rows, or take fewer teams, or let every team have copies of all.",
     )
+
+
+def is_shared_out(recipe: Recipe) -> bool:
+    """Say whether the items are divided among the teams."""
+    dealt = recipe.activity in {Activity.REVIEW, Activity.COLLECT}
+    return dealt and recipe.deal is Dealing.SHARES
 
 
 def _with_grade(content: Content, options: Mapping[str, str]) -> Content:

@@ -5,10 +5,12 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from cards.finding import FairdealError
+from decks.activities import make_deck
 from decks.commands import telling
 from decks.commands.inspection import Inspection, inspect
-from decks.deck import Deck, make_deck
+from decks.deck import Deck
 from decks.layout.stacking import Stack, plan
+from decks.lesson.exercises import exercises_of
 from decks.press.papers import print_papers
 from decks.recipe import Ink
 from decks.record import Colophon, picture_files, write
@@ -43,7 +45,8 @@ def make(
 def _make_next(name: str, seen: Inspection, shelf: Path) -> list[str]:
     number = next_number(shelf)
     seed = seen.recipe.seed or f"{seen.content.digest}/{number}"
-    deck = make_deck(seen.recipe, seen.asked, number=number, seed=seed)
+    exercises = exercises_of(seen.content.exercises)
+    deck = make_deck(seen.recipe, seen.asked, number=number, seed=seed, exercises=exercises)
     apart = seen.recipe.ink is Ink.STOCK
     stacks = plan([len(hand) for hand in deck.hands], len(seen.grid.slots), apart=apart)
     folder = put(shelf, number, _files(name, seen, deck, stacks))

@@ -24,7 +24,7 @@ def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) 
         *told_in_a_build([*seen.findings, *_unsound(deck, seen)]),
         f"{deck.name}: {cards}, on {counted(leaves, 'leaf', 'leaves')}.",
         *_printing(deck, stacks, seen),
-        f"Fair    {fairness_sentence(deck.deal, names)}",
+        *([f"Fair    {fairness_sentence(deck.deal, names)}"] if deck.deal else []),
         *[f"Note    {line}" for line in _notes(deck, seen)],
         f"Next    teacher.pdf {_what_next(seen)}",
         f"Folder  {folder}",
@@ -42,7 +42,7 @@ def _printing(deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) -> list[s
     if seen.grid.sides is Sides.FRONTS:
         lines.append("        answers.pdf: the answers in the order of the cards.")
     if deck.recipe.ink is Ink.STOCK:
-        runs = runs_of(deck.recipe, seen.grid, stacks)
+        runs = runs_of(deck, seen.grid, stacks)
         loads = [f"{run.sheets} of {run.paper} ({run.team.name})" for run in runs if run.team]
         lines.append(f"Load    {listed(loads, 'and')}.")
     return lines
@@ -78,7 +78,7 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     if deck.choice:
         notes.append(_chosen(deck))
         notes += deck.choice.advice
-    if len(seen.asked) >= len(deck.hands):
+    if deck.deal and len(seen.asked) >= len(deck.hands):
         notes += deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])
     return notes
 

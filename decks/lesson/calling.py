@@ -1,13 +1,32 @@
 """In which order questions are called: rising in each round, topics mixed, a good end."""
 
+import math
 import random
 from collections.abc import Sequence
 
-from cards.item import Item
+from cards.item import Item, Level
+from decks.lesson.exercises import Exercise, seconds_of
 
 MOST_A_ROUND = 10
+WORDS_A_SECOND = 2.5
+"""Reading aloud at 150 words a minute: common practice."""
+
+HUDDLE = {Level.EASY: 20, Level.MEDIUM: 30, Level.HARD: 45}
+SHOWING = 10
+"""Seconds to put heads together and write, and to show and count; our own judgement."""
+
 GOOD_END = 0.75
 """The least expected share of the last question of all, so that most finish on a success."""
+
+
+def seconds_to_allow(item: Item, exercise: Exercise) -> int:
+    """Return the seconds from reading a question out to the cards going up, in steps of five.
+
+    Reading aloud, a huddle that is longer for a harder question, the exercise, and showing.
+    """
+    words = len(item.prompt.split())
+    seconds = words / WORDS_A_SECOND + HUDDLE[item.level] + seconds_of(exercise) + SHOWING
+    return 5 * math.ceil(seconds / 5)
 
 
 def rounds_for(items: int, wanted: int | None = None) -> int:

@@ -17,7 +17,7 @@ from decks.press.align_words import before_reading, command, how_to_read, in_sho
 from decks.press.pdf import make_pdf
 from decks.press.type import HEADING, NOTE, line_of, width_of
 from decks.printers import SPAN
-from decks.recipe import Flip, PaperName, Recipe
+from decks.recipe import Flip, PaperName
 
 WHITE = mm(WHITE_EDGE.top)
 EDGE = WHITE + mm(0.6)
@@ -85,10 +85,8 @@ class Leaf:
 
 def align_file(paper: PaperName, flip: Flip) -> bytes:
     """Return the test file for a paper and the edge to flip on, as a PDF."""
-    # a test page has no teams, and nothing on it is inked by them
-    recipe = Recipe(title="Printer test", teams=(), paper=paper, flip=flip)
     pages = align_pages(PAPERS[paper], flip)
-    return make_pdf(pages, recipe, title="Printer test", flip=flip)
+    return make_pdf(pages, title="Printer test", flip=flip)
 
 
 def align_pages(paper: Paper, flip: Flip) -> list[Frame]:

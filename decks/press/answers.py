@@ -69,7 +69,7 @@ def _title(deck: Deck, width: float, *, alike: bool) -> Frame:
 
 
 def _head(deck: Deck, team: int, width: float) -> Frame:
-    words = paragraph(deck.recipe.teams[team].name, width - 18, HEADING)
+    words = paragraph(deck.owners[team].name, width - 18, HEADING)
     return side_by_side([(0, swatch(team, height=words.height)), (18, words)], width)
 
 

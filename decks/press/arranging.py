@@ -13,7 +13,7 @@ from decks.layout.runs import Styled
 from decks.layout.units import POINTS_PER_INCH
 from decks.press.fonts import measure
 from decks.press.legible import least_size
-from decks.press.shape import Shape
+from decks.press.shape import Shape, Shows
 from decks.recipe import Fractions
 
 SHARP = 150
@@ -64,6 +64,13 @@ def styled_of(item: Item, *, back: bool, fractions: Fractions = Fractions.PLAIN)
     return with_fractions(Styled(item.prompt, spans=item.prompt_spans), fractions)
 
 
+def shown_on(item: Item, shape: Shape) -> Styled:
+    """Return what a side of this shape says of an item; nothing where it tells only the owner."""
+    if shape.shows is Shows.OWNER:
+        return Styled("")
+    return styled_of(item, back=shape.shows is Shows.ANSWER, fractions=shape.fractions)
+
+
 def fitted(
     picture: Picture, *, width: float, height: float, coarsest: float = COARSEST
 ) -> tuple[float, float]:
@@ -99,7 +106,7 @@ def fit_face(item: Item, shape: Shape) -> Setting | None:
 
 def text_room(item: Item, shape: Shape) -> tuple[float, float]:
     """Return the width and height that a side has for its text: with a picture, at the most."""
-    if shape.back or item.image is None:
+    if shape.shows is not Shows.PROMPT or item.image is None:
         return shape.text_width, shape.text_height
     most = max(_rooms(item.image, shape), key=lambda room: room.width * room.height)
     return most.width, most.height
@@ -107,8 +114,8 @@ def text_room(item: Item, shape: Shape) -> tuple[float, float]:
 
 def arrange(item: Item, shape: Shape) -> Arrangement | None:
     """Return where the text of a side and its picture stand, or None where they do not fit."""
-    styled = styled_of(item, back=shape.back, fractions=shape.fractions)
-    if shape.back or item.image is None:
+    styled = shown_on(item, shape)
+    if shape.shows is not Shows.PROMPT or item.image is None:
         setting = fit_styled(styled, shape)
         room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
         return Arrangement(setting, *room) if setting else None

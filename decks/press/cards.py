@@ -1,6 +1,6 @@
 """The pages of cards: faces in their slots, and round them what printing and cutting need."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from decks.deck import Card, Deck
@@ -14,8 +14,8 @@ from decks.press.foot import foot
 from decks.press.head import head
 from decks.press.leaf_side import Side, loading
 from decks.press.marks import corner, marks
-from decks.recipe import Ink, Recipe, Sides
-from decks.team import stock_name
+from decks.recipe import Ink, Sides
+from decks.team import Team, stock_name
 
 __all__ = ["Leaf", "card_leaves", "card_pages", "loading"]
 
@@ -37,15 +37,15 @@ def card_leaves(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Leaf]
     front, back = shapes_of(grid, deck.recipe)
     leaves = []
     for printed, filled in _leaves(deck, grid, stacks):
-        fronts = _faces(filled, front, deck.recipe)
+        fronts = _faces(filled, front, deck.owners)
         if grid.folded:
-            page = _page(grid, printed, [*fronts, *_faces(filled, back, deck.recipe)])
+            page = _page(grid, printed, [*fronts, *_faces(filled, back, deck.owners)])
             leaves.append(Leaf(page, None))
         elif not grid.two_sided:
             leaves.append(Leaf(_page(grid, printed, fronts), None))
         else:
             behind = replace(printed, back=True)
-            faces = _faces(filled, back, deck.recipe)
+            faces = _faces(filled, back, deck.owners)
             backs = _page(grid, behind, faces, deck.recipe.shift)
             leaves.append(_as_sent(grid, Leaf(_page(grid, printed, fronts), backs)))
     return leaves
@@ -73,7 +73,7 @@ def _leaves(
                     stack=(nth, len(stacks)) if len(stacks) > 1 else None,
                     leaf=(number, of),
                     back=False,
-                    load=_paper_for(stack, deck.recipe),
+                    load=_paper_for(stack, deck.owners, deck.recipe.ink),
                 ),
                 [
                     (slot, deck.hands[pile.team][pile.first + depth])
@@ -83,16 +83,16 @@ def _leaves(
             )
 
 
-def _paper_for(stack: Stack, recipe: Recipe) -> str | None:
+def _paper_for(stack: Stack, owners: Sequence[Team], ink: Ink) -> str | None:
     """Return the colour of paper to load for a stack, which is one team's where paper tells it."""
-    return stock_name(recipe.teams[stack.piles[0].team]) if recipe.ink is Ink.STOCK else None
+    return stock_name(owners[stack.piles[0].team]) if ink is Ink.STOCK else None
 
 
-def _faces(filled: list[tuple[Slot, Card]], shape: Shape, recipe: Recipe) -> list[Placed]:
+def _faces(filled: list[tuple[Slot, Card]], shape: Shape, owners: Sequence[Team]) -> list[Placed]:
     placed = []
     for slot, card in filled:
         spot = slot.back if shape.back else slot.front
-        placed.append(Placed(spot.x, spot.y, face(card, shape, recipe), spot.half_turn))
+        placed.append(Placed(spot.x, spot.y, face(card, owners[card.team], shape), spot.half_turn))
     return placed
 
 

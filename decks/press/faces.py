@@ -6,20 +6,32 @@ from decks.deck import Card
 from decks.layout.fitting import CAPITAL, LEADING, shorten
 from decks.layout.frame import Box, Frame, Ribbon, Text, Thing
 from decks.layout.grid import Grid
-from decks.press.arranging import Arrangement, arrange, fit_face, fit_styled, styled_of, text_room
+from decks.layout.runs import Styled
+from decks.press.arranging import (
+    Arrangement,
+    arrange,
+    fit_face,
+    fit_styled,
+    shown_on,
+    styled_of,
+    text_room,
+)
 from decks.press.fonts import measure
 from decks.press.script.direction import right_to_left
-from decks.press.shape import INSET, Shape
+from decks.press.shape import INSET, Shape, Shows
 from decks.press.type import texts_of
-from decks.recipe import Ink, Recipe
+from decks.recipe import Activity, Ink, Recipe
+from decks.team import Team
 
 __all__ = [
     "INSET",
     "Shape",
+    "Shows",
     "face",
     "fit_face",
     "fit_styled",
     "shapes_of",
+    "shown_on",
     "styled_of",
     "text_room",
 ]
@@ -33,28 +45,33 @@ MOST_CENTRED = 3
 
 def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
     """Return the shapes of a card's front and back."""
+    collect = recipe.activity is Activity.COLLECT
     front = Shape(
         grid.card_width,
         grid.card_height,
         back=False,
+        says=Shows.ANSWER if collect else None,
+        topic=not collect,
         bleed=grid.bleed,
         ribbon=recipe.ink is not Ink.STOCK,
         fractions=recipe.fractions,
         read_from=recipe.read_from,
     )
-    return front, replace(front, back=True)
+    return front, replace(front, back=True, says=Shows.OWNER if collect else None)
 
 
-def face(card: Card, shape: Shape, recipe: Recipe) -> Frame:
+def face(card: Card, owner: Team, shape: Shape) -> Frame:
     """Return one side of a card. Raises `ValueError` for a text that does not fit."""
+    if shape.shows is Shows.OWNER:
+        return _owners_mark(card, owner, shape)
     arrangement = arrange(card.item, shape)
     if arrangement is None:
         raise ValueError(card.item)
     things: list[Thing] = [
-        _topic(card, shape),
+        *([_topic(card, shape)] if shape.topic else []),
         *([arrangement.image] if arrangement.image else []),
         *_lines(arrangement, to_left=right_to_left(_text_of(card, shape))),
-        _team(recipe.teams[card.team].name, shape),
+        _team(owner.name, shape),
         *_label(card.label, shape),
     ]
     if shape.ribbon:
@@ -62,8 +79,20 @@ def face(card: Card, shape: Shape, recipe: Recipe) -> Frame:
     return Frame(shape.width, shape.height, tuple(things))
 
 
+def _owners_mark(card: Card, owner: Team, shape: Shape) -> Frame:
+    """Return a side that tells whose card it is, and nothing else."""
+    name = Styled(owner.name, strong=True)
+    setting = fit_styled(name, shape) or fit_styled(replace(name, text=""), shape)
+    things: list[Thing] = [Ribbon(*shape.ribbon_box, card.team)] if shape.ribbon else []
+    if setting:
+        room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
+        to_left = right_to_left(owner.name)
+        things += _lines(Arrangement(setting, *room), to_left=to_left)
+    return Frame(shape.width, shape.height, tuple(things))
+
+
 def _text_of(card: Card, shape: Shape) -> str:
-    return styled_of(card.item, back=shape.back).text
+    return shown_on(card.item, shape).text
 
 
 def _topic(card: Card, shape: Shape) -> Text:

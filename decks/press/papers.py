@@ -13,22 +13,25 @@ from decks.press.guide import guide_pages
 from decks.press.pdf import make_pdf
 from decks.press.runs import runs_of
 from decks.press.teacher import teacher_pages
-from decks.recipe import Sides
+from decks.recipe import Flip, Sides
 
 
 def print_papers(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes]:
     """Return the deck's PDFs by file name."""
-    recipe = deck.recipe
     papers = _cards(deck, grid, stacks)
     if grid.sides is Sides.FRONTS:
         title = f"{deck.name} · answers"
-        papers["answers.pdf"] = make_pdf(answer_pages(deck), recipe, title=title)
+        papers["answers.pdf"] = _pdf(deck, answer_pages(deck), title)
     guide = guide_pages(deck)
     if guide:
-        papers["study-guide.pdf"] = make_pdf(guide, recipe, title=f"{deck.name} · study guide")
+        papers["study-guide.pdf"] = _pdf(deck, guide, f"{deck.name} · study guide")
     teacher = teacher_pages(deck, grid, stacks)
-    papers["teacher.pdf"] = make_pdf(teacher, recipe, title=f"{deck.name} · for the teacher")
+    papers["teacher.pdf"] = _pdf(deck, teacher, f"{deck.name} · for the teacher")
     return papers
+
+
+def _pdf(deck: Deck, pages: Sequence[Frame], title: str, flip: Flip | None = None) -> bytes:
+    return make_pdf(pages, title=title, owners=deck.owners, ink=deck.recipe.ink, flip=flip)
 
 
 def _cards(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes]:
@@ -42,9 +45,7 @@ def _cards(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes
             "cards-backs": _backs(deck, grid, stacks, leaves),
         }
     return {
-        f"{name}.pdf": make_pdf(
-            pages, deck.recipe, title=f"{deck.name} · {name.replace('-', ': ')}", flip=flip
-        )
+        f"{name}.pdf": _pdf(deck, pages, f"{deck.name} · {name.replace('-', ': ')}", flip)
         for name, pages in files.items()
     }
 
@@ -52,6 +53,6 @@ def _cards(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes
 def _backs(
     deck: Deck, grid: Grid, stacks: tuple[Stack, ...], leaves: Sequence[Leaf]
 ) -> list[Frame]:
-    runs = [leaves[run.first - 1 : run.last] for run in runs_of(deck.recipe, grid, stacks)]
+    runs = [leaves[run.first - 1 : run.last] for run in runs_of(deck, grid, stacks)]
     ordered = order_of_backs(runs, deck.recipe.comes_out)
     return [leaf.back for leaf in ordered if leaf.back]

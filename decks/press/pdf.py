@@ -18,7 +18,8 @@ from decks.press.inks import GREY_RIBBON, TONES
 from decks.press.pictures import ready_for
 from decks.press.plain import REGULAR, load
 from decks.press.told import told
-from decks.recipe import Flip, Ink, Recipe
+from decks.recipe import Flip, Ink
+from decks.team import Team
 
 DUPLEX = {Flip.LONG: "DuplexFlipLongEdge", Flip.SHORT: "DuplexFlipShortEdge", None: "Simplex"}
 """Viewer preferences of ISO 32000-1, Table 150. Viewers may ignore them."""
@@ -29,7 +30,8 @@ class Pen:
     """Draws things on a canvas; nothing of one thing's colour or font is left for the next."""
 
     canvas: Canvas
-    recipe: Recipe
+    owners: Sequence[Team]
+    ink: Ink
     pictures: Mapping[str, ImageReader]
 
     @singledispatchmethod
@@ -132,21 +134,28 @@ class Pen:
 
     def _ribbon_form(self, name: str, ribbon: Ribbon) -> None:
         """Keep a ribbon as a form: drawn once, and clipped to its own edges."""
-        team = self.recipe.teams[ribbon.team]
-        colour = GREY_RIBBON if self.recipe.ink is Ink.GREY else team.colour
+        team = self.owners[ribbon.team]
+        colour = GREY_RIBBON if self.ink is Ink.GREY else team.colour
         self.canvas.beginForm(name, 0, 0, ribbon.width, ribbon.height)
         self.canvas.setFillColor(HexColor(colour))
         self.canvas.rect(0, 0, ribbon.width, ribbon.height, stroke=0, fill=1)
-        if self.recipe.ink is not Ink.STOCK:
+        if self.ink is not Ink.STOCK:
             # on the teacher's pages: plain, as the stock is
             textures.draw(self.canvas, team.texture, width=ribbon.width, height=ribbon.height)
         self.canvas.endForm()
 
 
 def make_pdf(
-    pages: Sequence[Frame], recipe: Recipe, *, title: str, flip: Flip | None = None
+    pages: Sequence[Frame],
+    *,
+    title: str,
+    owners: Sequence[Team] = (),
+    ink: Ink = Ink.COLOUR,
+    flip: Flip | None = None,
 ) -> bytes:
     """Return the pages as a PDF; `flip` is how it asks the printer to print both sides.
+
+    A ribbon's number is that of its owner.
 
     The same pages give the same bytes: no clock and no machine enters.
     """
@@ -160,7 +169,7 @@ def make_pdf(
     canvas.setViewerPreference("PrintScaling", "None")
     canvas.setViewerPreference("Duplex", DUPLEX[flip])
     canvas.setViewerPreference("DisplayDocTitle", "true")
-    pen = Pen(canvas, recipe, ready_for(pages, grey=recipe.ink is Ink.GREY))
+    pen = Pen(canvas, owners, ink, ready_for(pages, grey=ink is Ink.GREY))
     for page in pages:
         canvas.setPageSize((page.width, page.height))
         pen.draw(page, 0, 0)

@@ -7,7 +7,7 @@ from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.item import Item, folded
 from cards.place import Place
-from decks.deck import REVIEW_KINDS
+from decks.activities import asked_kinds
 from decks.layout.grid import Grid
 from decks.press.coarse import proofread_picture
 from decks.press.faces import shapes_of
@@ -19,16 +19,15 @@ from decks.recipe import Recipe
 def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Finding, ...]:
     """Return what stands in the way of printing and reading these items, at their cells."""
     front, back = shapes_of(grid, recipe)
+    kinds = asked_kinds(recipe.activity)
     findings: list[Finding] = []
     for item in items:
-        if item.kind not in REVIEW_KINDS:
+        if item.kind not in kinds:
             continue
-        for text, place, shape in (
-            (item.prompt, item.prompt_place, front),
-            (item.answer, item.answer_place, back),
-        ):
-            findings += _letters(text, place)
-            findings += proofread_size(item, place, shape, recipe)
+        findings += _letters(item.prompt, item.prompt_place)
+        findings += proofread_size(item, front, recipe)
+        findings += _letters(item.answer, item.answer_place)
+        findings += proofread_size(item, back, recipe)
         findings += proofread_picture(item, front)
         findings += _letters(item.topic, item.topic_place or item.prompt_place, "topic")
         for text, place in zip(item.also_right, item.also_right_places, strict=False):

@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from decks.deck import Deck
 from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
-from decks.recipe import Ink, Recipe, Sides
+from decks.recipe import Ink, Sides
 from decks.team import Team, stock_name
 
 
@@ -34,16 +35,16 @@ class Run:
         return f"pages {self.first} to {self.last}"
 
 
-def runs_of(recipe: Recipe, grid: Grid, stacks: Sequence[Stack]) -> list[Run]:
+def runs_of(deck: Deck, grid: Grid, stacks: Sequence[Stack]) -> list[Run]:
     """Return the runs of a deck: one for each team's stock, else one for all."""
     each = 2 if grid.sides is Sides.DUPLEX else 1
-    if recipe.ink is not Ink.STOCK:
+    if deck.recipe.ink is not Ink.STOCK:
         sheets = sum(stack.leaves for stack in stacks)
         return [Run(sheets, 1, sheets * each)]
     runs = []
     first = 1
     for stack in stacks:
         last = first + stack.leaves * each - 1
-        runs.append(Run(stack.leaves, first, last, recipe.teams[stack.teams[0]]))
+        runs.append(Run(stack.leaves, first, last, deck.owners[stack.teams[0]]))
         first = last + 1
     return runs

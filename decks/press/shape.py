@@ -1,6 +1,7 @@
 """The parts of a card's side: where the ribbon stands, and what room there is to read in."""
 
 from dataclasses import dataclass
+from enum import Enum, auto
 
 from decks.layout.units import mm
 from decks.recipe import Fractions
@@ -20,6 +21,14 @@ _LABELS = ((mm(80), 9), (mm(150), 11), (mm(200), 13))
 _LARGEST_LABEL = 15
 
 
+class Shows(Enum):
+    """What a side of a card says: what is asked, what is right, or only whose it is."""
+
+    PROMPT = auto()
+    ANSWER = auto()
+    OWNER = auto()
+
+
 @dataclass(frozen=True, slots=True)
 class Shape:
     """A side of a card: its trimmed size in points, and whether it is the back.
@@ -27,7 +36,8 @@ class Shape:
     The ribbon stands on the same physical edge of the card: left in front, right behind. With a
     `bleed` it runs over the trim by so many points at its outer side, head and foot. Without a
     `ribbon` its room goes to what is to be read. `fractions` says how 3/4 is set,
-    `read_from` from how many millimetres it is to be read.
+    `says` what stands on the side, as a rule the prompt in front and the answer behind, with its
+    `topic` above it; `read_from` from how many millimetres it is to be read.
     """
 
     width: float
@@ -38,6 +48,13 @@ class Shape:
     ribbon: bool = True
     fractions: Fractions = Fractions.PLAIN
     read_from: float = 400
+    says: Shows | None = None
+    topic: bool = True
+
+    @property
+    def shows(self) -> Shows:
+        """What stands on the side."""
+        return self.says or (Shows.ANSWER if self.back else Shows.PROMPT)
 
     @property
     def label_size(self) -> float:

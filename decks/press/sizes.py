@@ -12,7 +12,7 @@ from decks.layout.fitting import LADDER, set_at, words_that_fit
 from decks.layout.grid import Grid
 from decks.layout.runs import Styled
 from decks.lengths import CardMeasure
-from decks.press.faces import Shape, fit_face, shapes_of, styled_of, text_room
+from decks.press.faces import Shape, Shows, fit_face, shapes_of, shown_on, text_room
 from decks.press.fonts import measure
 from decks.press.legible import distance_of, least_size
 from decks.recipe import CardSize, Recipe, Sides
@@ -36,11 +36,12 @@ class _Side:
     height: float
 
 
-def proofread_size(item: Item, place: Place, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
+def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
     """Find a text that does not fit its side, or that is too small to be read from afar."""
-    if shape.back and recipe.sides is Sides.FRONTS:
+    if shape.shows is Shows.OWNER or (shape.back and recipe.sides is Sides.FRONTS):
         return
-    styled = styled_of(item, back=shape.back, fractions=shape.fractions)
+    place = item.prompt_place if shape.shows is Shows.PROMPT else item.answer_place
+    styled = shown_on(item, shape)
     setting = fit_face(item, shape)
     side = _Side(styled, place, shape.back, *text_room(item, shape))
     if setting is None:
@@ -67,11 +68,12 @@ def readable_from(items: Sequence[Item], grid: Grid, recipe: Recipe) -> str:
 
 def _reach(item: Item, grid: Grid, recipe: Recipe) -> float:
     """Return from how many millimetres both sides can be read; nought where one does not fit."""
-    shapes = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
+    sides = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
+    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
     reaches = []
     for shape in shapes:
         setting = fit_face(item, shape)
-        styled = styled_of(item, back=shape.back, fractions=shape.fractions)
+        styled = shown_on(item, shape)
         reaches.append(distance_of(styled, setting.size) if setting else 0)
     return min(reaches)
 

@@ -8,12 +8,29 @@ from cards.content import Content, SettingRow
 from cards.finding import Finding, Severity
 from cards.item import folded
 from cards.place import Place
-from decks.recipe import CardSize, Dealing, GuideFor, Ink, PaperName, Recipe
+from decks.recipe import (
+    Activity,
+    CardSize,
+    Dealing,
+    GuideFor,
+    Ink,
+    PaperName,
+    Recipe,
+    Support,
+)
 from decks.roster import Roster, Wanted, roster
 from decks.settings.setting import Setting, UsageError
 from decks.settings.table import SETTINGS
 from decks.telling_apart import about_inks, about_stock
 from decks.words import listed
+
+BY_ACTIVITY: dict[Activity, dict[str, object]] = {
+    Activity.COLLECT: {"deal": Dealing.COPIES, "support": Support.NONE},
+    Activity.ROUNDS: {"guide": GuideFor.NONE},
+    Activity.STATIONS: {"guide": GuideFor.NONE, "card_size": CardSize.LARGE},
+    Activity.ORGANIZER: {"deal": Dealing.COPIES, "guide": GuideFor.NONE},
+}
+"""What is usual for an activity where nothing else was chosen."""
 
 INDEX_CARDS = {PaperName.INDEX_3X5, PaperName.INDEX_4X6, PaperName.INDEX_5X8}
 
@@ -32,13 +49,22 @@ def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple
         named_in=_where_named(content.settings, options),
         on_stock=chosen.get("ink") is Ink.STOCK,
     )
-    if chosen.get("deal") is Dealing.COPIES:
-        chosen.setdefault("guide", GuideFor.CLASS)
+    for usual in _usual(chosen):
+        chosen = usual | chosen
     chosen.setdefault("title", content.name)
-    if chosen.get("paper") in INDEX_CARDS:
-        chosen.setdefault("card_size", CardSize.FULL)
     recipe = Recipe(teams=lot.teams, **chosen)  # type: ignore[arg-type]
     return recipe, (*findings, *lot.findings, *_about_colours(lot, recipe.ink))
+
+
+def _usual(chosen: Mapping[str, object]) -> Iterator[dict[str, object]]:
+    """Yield what goes without saying for what was chosen, what goes first first."""
+    if chosen.get("paper") in INDEX_CARDS:
+        yield {"card_size": CardSize.FULL}
+    activity = cast("Activity", chosen.get("activity", Activity.REVIEW))
+    yield BY_ACTIVITY.get(activity, {})
+    deal = chosen.get("deal") or BY_ACTIVITY.get(activity, {}).get("deal")
+    if deal is Dealing.COPIES:
+        yield {"guide": GuideFor.CLASS}
 
 
 def _where_named(rows: Sequence[SettingRow], options: Mapping[str, str]) -> Place:

@@ -6,7 +6,14 @@ from enum import StrEnum
 
 from cards.item import folded
 from decks.amounts import read_cards, read_mix
-from decks.lengths import CardMeasure, read_bleed, read_distance, read_margins, read_measure
+from decks.lengths import (
+    CardMeasure,
+    read_bleed,
+    read_distance,
+    read_margins,
+    read_measure,
+    read_walk,
+)
 from decks.recipe import (
     Activity,
     CardSize,
@@ -17,7 +24,10 @@ from decks.recipe import (
     GuideFor,
     Ink,
     PaperName,
+    Points,
+    Sets,
     Sides,
+    Support,
 )
 from decks.settings.setting import Setting
 from decks.team import MOST_TEAMS
@@ -73,7 +83,22 @@ def _teams(text: str) -> int | list[str] | None:
     return names if distinct and 1 <= len(names) <= MOST_TEAMS else None
 
 
+def _yes_or_no(text: str) -> bool | None:
+    return {"yes": True, "y": True, "true": True, "no": False, "n": False, "false": False}.get(
+        folded(text)
+    )
+
+
+def _points(text: str) -> Points | None:
+    found = re.fullmatch(r"([0-9])\D+([0-9])\D+([0-9])", text.strip())
+    return Points(*(int(number) for number in found.groups())) if found else None
+
+
+YES_OR_NO = ("yes", "no")
 MOST_EXTRA = 20
+MOST_ROUNDS = MOST_TEAMS
+MOST_STUDENTS = 60
+MOST_MINUTES = 90
 MOST_GRADE = 18
 OTHER_SPELLINGS = {"color": "colour", "gray": "grey"}
 NUMBER_WORDS = (
@@ -183,6 +208,13 @@ SETTINGS = (
         GuideFor,
         "Who gets a study guide; without it, each team, or the class if every team gets copies",
     ),
+    _setting(
+        "Support",
+        "support",
+        Support,
+        "What the study guide offers: a word bank, or hints (first letter and number of letters), "
+        "or neither; without it, a bank, or neither where the gathered cards are the bank",
+    ),
     Setting(
         "Extra words",
         "extra_words",
@@ -191,6 +223,71 @@ SETTINGS = (
         "How many words in a word bank fit no blank",
         tuple(str(number) for number in range(MOST_EXTRA + 1)),
         "2",
+    ),
+    Setting(
+        "Early finishers",
+        "early_finishers",
+        "yes or no",
+        _yes_or_no,
+        "A second version of the study guide with more and closer extra words",
+        YES_OR_NO,
+        "no",
+    ),
+    Setting(
+        "Large print",
+        "large_print",
+        "yes or no",
+        _yes_or_no,
+        "The study guide in 18 points",
+        YES_OR_NO,
+        "no",
+    ),
+    Setting(
+        "Rounds",
+        "rounds",
+        f"a number from 1 to {MOST_ROUNDS}",
+        lambda text: _number(text.strip(), 1, MOST_ROUNDS),
+        "How many rounds are called, or how many sets replace each other; without it, by content",
+        tuple(str(number) for number in range(1, MOST_ROUNDS + 1)),
+    ),
+    _setting(
+        "Sets",
+        "sets",
+        Sets,
+        "Whether the sets at bases are as hard as one another, or rise",
+        Sets.EQUAL,
+    ),
+    Setting(
+        "Points",
+        "points",
+        "three numbers from 0 to 9, as 1, 1, 1",
+        _points,
+        "What a team earns for a right answer, for being first and right, and for moving together",
+        default="1, 1, 1",
+    ),
+    Setting(
+        "Students",
+        "students",
+        f"a number from 1 to {MOST_STUDENTS}",
+        lambda text: _number(text.strip(), 1, MOST_STUDENTS),
+        "How many students are in the class",
+        default="24",
+    ),
+    Setting(
+        "Minutes",
+        "minutes",
+        f"a number from 1 to {MOST_MINUTES}",
+        lambda text: _number(text.strip(), 1, MOST_MINUTES),
+        "How long the moving part of the lesson is to last",
+        default="20",
+    ),
+    Setting(
+        "Walk",
+        "walk",
+        "a distance from 1 m to 200 m, as 10 m or 30 ft",
+        read_walk,
+        "How far it is from a team’s home to the cards that it gathers",
+        default="10 m",
     ),
     Setting(
         "Reading grade",

@@ -4,7 +4,7 @@ import pytest
 from support.items import item
 
 from cards.item import Kind, Level
-from decks.deck import make_deck
+from decks.activities import make_deck
 from decks.recipe import Dealing, GuideFor, Recipe
 from decks.team import make_teams
 

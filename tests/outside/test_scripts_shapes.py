@@ -13,9 +13,7 @@ from PIL import Image, ImageDraw, ImageFont, features
 
 from decks.layout.frame import Frame, Text
 from decks.press.pdf import make_pdf
-from decks.recipe import Recipe
 
-RECIPE = Recipe(title="Saltmarsh week", teams=())
 SIZE = 96
 WEIGHTS = {"Hebrew": (500, 690), "Phonetics": (415, 660)}
 FACES = {
@@ -55,7 +53,7 @@ def cut(ink):
 
 def printed(word, *, strong):
     page = Frame(700, 300, (Text(60, 120, word, SIZE, strong),))
-    data = make_pdf([page], RECIPE, title="Scripts")
+    data = make_pdf([page], title="Scripts")
     image = pypdfium2.PdfDocument(io.BytesIO(data))[0].render(scale=1, grayscale=True)
     return cut(255 - image.to_numpy()[:, :].reshape(300, 700).astype(float))
 

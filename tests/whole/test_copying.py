@@ -14,9 +14,6 @@ from decks.layout.frame import Frame, Placed
 from decks.layout.runs import Styled
 from decks.press.pdf import make_pdf
 from decks.press.type import BODY, STRONG, paragraph
-from decks.recipe import Recipe
-
-RECIPE = Recipe(title="Saltmarsh week", teams=())
 
 LEFT_TO_RIGHT = [
     "Ebb tide: é ñ ő ș Ž ß æ",
@@ -48,7 +45,7 @@ def page_of(text, style=BODY):
     """Return a page with the text, and plain text below it as on any page."""
     below = paragraph("Samphire grows where the tide comes and goes twice a day. " * 3, 400)
     things = (Placed(25, 140, paragraph(text, 400, style)), Placed(25, 40, below))
-    return make_pdf([Frame(450, 200, things)], RECIPE, title="Copying")
+    return make_pdf([Frame(450, 200, things)], title="Copying")
 
 
 def by_pdfium(data):

@@ -18,7 +18,7 @@ def teacher_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Fra
     width = column(paper)
     blocks = [
         *making(deck, grid, stacks, width),
-        *fairness(deck, width),
+        *(fairness(deck, deck.deal, width) if deck.deal else []),
         *guide_key(deck, width),
         *card_key(deck, width),
     ]

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Sequence
 
-from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Goal, fairness_sentence
+from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Deal, Goal, fairness_sentence
 from decks.deck import Deck
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block
@@ -26,20 +26,20 @@ DIFFERENCE = 50.0
 NARROW = 4.0
 
 
-def fairness(deck: Deck, width: float) -> list[Block]:
+def fairness(deck: Deck, deal: Deal, width: float) -> list[Block]:
     """Return the page that shows how the cards were dealt."""
     names = [team.name for team in deck.recipe.teams]
     subtitle = "Who got what, and how near to equal that is"
-    sentence = fairness_sentence(deck.deal, names)
+    sentence = fairness_sentence(deal, names)
     blocks = [
         title_block("How fair the deal is", subtitle, width),
         Block(paragraph(sentence, width, BODY), space=14),
     ]
     if deck.recipe.deal is Dealing.SHARES:
-        blocks += chances(deck.deal, names, width)
-        for goal in deck.deal.goals:
+        blocks += chances(deal, names, width)
+        for goal in deal.goals:
             blocks += _goal(goal, names, width) if _is_counted(goal) else []
-        blocks += _weighed(deck.deal.goals, names, width)
+        blocks += _weighed(deal.goals, names, width)
     return blocks
 
 

@@ -39,7 +39,7 @@ def card_key(deck: Deck, width: float) -> list[Block]:
     blocks = [title_block("Answer key: cards", subtitle, width)]
     for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
         if not alike:
-            blocks.append(_team_head(deck.recipe.teams[team].name, team, width))
+            blocks.append(_team_head(deck.owners[team].name, team, width))
         blocks += _cards(hand, deck.recipe.fractions, width)
     return blocks
 

@@ -32,7 +32,7 @@ def plans(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float) -> li
 
 def _title(deck: Deck, stacks: tuple[Stack, ...], number: int) -> str:
     if deck.recipe.ink is Ink.STOCK:
-        team = deck.recipe.teams[stacks[number].teams[0]]
+        team = deck.owners[stacks[number].teams[0]]
         return f"{team.name} · {stock_name(team)}"
     return f"stack {number + 1} of {len(stacks)}" if len(stacks) > 1 else ""
 
@@ -47,7 +47,7 @@ def leaf_rows(deck: Deck, stacks: tuple[Stack, ...], width: float) -> list[Frame
         leaves = f"leaf {first}" if first == last else f"leaves {first} to {last}"
         cells = [
             (0.0, swatch(team, width=9, height=12)),
-            (18.0, paragraph(deck.recipe.teams[team].name, 190)),
+            (18.0, paragraph(deck.owners[team].name, 190)),
             (212.0, paragraph(leaves, width - 212)),
         ]
         rows.append(side_by_side(cells, width, above=3))
@@ -58,13 +58,13 @@ def leaf_rows(deck: Deck, stacks: tuple[Stack, ...], width: float) -> list[Frame
 def load_rows(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float) -> list[Frame]:
     """Return a line for each load of stock: how many sheets of what, which pages, and whose."""
     rows = []
-    for run, stack in zip(runs_of(deck.recipe, grid, stacks), stacks, strict=True):
+    for run, stack in zip(runs_of(deck, grid, stacks), stacks, strict=True):
         (team,) = stack.teams
         cells = [
             (0.0, swatch(team, width=9, height=12)),
             (18.0, paragraph(f"Load {counted(run.sheets, 'sheet')} of {run.paper}", 190)),
             (212.0, paragraph(f"print {run.pages}", 110)),
-            (326.0, paragraph(deck.recipe.teams[team].name, width - 326)),
+            (326.0, paragraph(deck.owners[team].name, width - 326)),
         ]
         rows.append(side_by_side(cells, width, above=3))
     return rows

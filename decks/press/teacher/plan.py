@@ -50,7 +50,7 @@ def long_edge(deck: Deck, grid: Grid, stacks: Sequence[Stack]) -> float:
     if deck.recipe.ink is Ink.STOCK:
         return SHORT if not few else LONG
     start = SHORT if not few else SIDEWAYS if grid.page.turned else LONG
-    names = [deck.recipe.teams[team].name for stack in stacks for team in stack.teams]
+    names = [deck.owners[team].name for stack in stacks for team in stack.teams]
     widest = max(width_of(name, NAME) for name in names) + BEFORE_NAME + AFTER_NAME
     needed = widest * max(grid.width, grid.height) / grid.card_width
     most = LONGEST if len(stacks) == 1 else LONG
@@ -149,7 +149,7 @@ def _pile(deck: Deck, pile: Pile, width: float, height: float) -> Frame:
         return Frame(width, height, tuple(_written(["", labels_of(deck, pile)], 6, height)))
     ribbon = Ribbon(3, 3, min(RIBBON, width / 4), height - 6, pile.team)
     left = ribbon.width + BEFORE_NAME - RIBBON
-    name = deck.recipe.teams[pile.team].name
+    name = deck.owners[pile.team].name
     room = width - left - AFTER_NAME
     tight = room < NARROWEST_NAME or height < LOWEST_FOR_TWO
     said = "" if tight else shorten(name, room / NAME.size, measure=measure)

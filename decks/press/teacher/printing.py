@@ -21,7 +21,7 @@ SMALLEST_MOVE = 0.05
 
 def printing_steps(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Step]:
     """Return the steps from loading the printer to leaves that are printed and right."""
-    runs = runs_of(deck.recipe, grid, stacks)
+    runs = runs_of(deck, grid, stacks)
     if grid.sides is Sides.TWO_PASSES:
         return _two_passes(deck.recipe, grid, runs)
     return [_print(deck.recipe, grid, runs), _check(grid)]

@@ -3,7 +3,7 @@
 import pytest
 from strategies import TEAMS, card
 
-from decks.deck import make_deck
+from decks.activities import make_deck
 from decks.layout.frame import Line, Placed, Ribbon, Text
 from decks.press.teacher.fairness import fairness
 from decks.recipe import Dealing, Recipe
@@ -14,7 +14,8 @@ WIDTH = 500
 
 def page(items, teams, **settings):
     recipe = Recipe(title="Shore", teams=make_teams(TEAMS[:teams], [None] * teams), **settings)
-    return fairness(make_deck(recipe, items, number=1, seed="s"), WIDTH)
+    deck = make_deck(recipe, items, number=1, seed="s")
+    return fairness(deck, deck.deal, WIDTH)
 
 
 def things(frame, kind, x=0.0):

@@ -8,14 +8,11 @@ from hypothesis import strategies as st
 from decks.layout.frame import Frame, Text
 from decks.press.fonts import letter_height, measure, unprintable
 from decks.press.pdf import make_pdf
-from decks.recipe import Recipe
-
-RECIPE = Recipe(title="Saltmarsh week", teams=())
 
 
 def printed(*texts):
     things = tuple(Text(20, 20 + 14 * n, text, 10) for n, text in enumerate(texts))
-    return make_pdf([Frame(300, 300, things)], RECIPE, title="Fonts")
+    return make_pdf([Frame(300, 300, things)], title="Fonts")
 
 
 # published metrics of Fira Sans, facts §1: cap height .689, x-height .527 of the em
@@ -141,11 +138,10 @@ def loaded_by(text):
         "from decks.layout.frame import Frame, Text\n"
         "from decks.press.pdf import make_pdf\n"
         "from decks.press.fonts import letter_height, measure, unprintable\n"
-        "from decks.recipe import Recipe\n"
         f"text = {text!r}\n"
         "measure(text), unprintable(text), letter_height(text)\n"
         "page = Frame(300, 300, (Text(9, 9, text, 12),))\n"
-        "make_pdf([page], Recipe(title='x', teams=()), title='x')\n"
+        "make_pdf([page], title='x')\n"
         "print(*sys.modules)\n"
     )
     done = subprocess.run(  # the import state of this process is no measure

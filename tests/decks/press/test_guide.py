@@ -3,7 +3,7 @@
 import pytest
 from support.items import item
 
-from decks.deck import make_deck
+from decks.activities import make_deck
 from decks.layout.frame import Box, Line, Placed, Text
 from decks.layout.paper import PAPERS
 from decks.press.guide import guide_pages

@@ -24,7 +24,7 @@ LONG = "What do the birds in this picture look for where the tide has just gone 
 
 
 def front(image, prompt="What is this?", shape=SMALL):
-    return face(Card("12", 1, item(prompt, image=image)), shape, RECIPE)
+    return face(Card("12", 1, item(prompt, image=image)), RECIPE.teams[1], shape)
 
 
 def parts(frame):
@@ -74,7 +74,7 @@ def test_a_wide_picture_stands_above_and_a_tall_one_beside_the_text():
 
 def test_the_back_shows_no_picture_and_a_row_without_one_has_all_the_room():
     asked = item(image=picture(300, 200))
-    back = face(Card("1", 0, asked), Shape(mm(97), mm(63), back=True), RECIPE)
+    back = face(Card("1", 0, asked), RECIPE.teams[0], Shape(mm(97), mm(63), back=True))
     assert not [thing for thing in back.things if isinstance(thing, Image)]
     assert arrange(item(), SMALL).image is None
     assert text_room(item(), SMALL) == (SMALL.text_width, SMALL.text_height)
@@ -131,7 +131,7 @@ def test_with_a_bleed_the_ribbon_runs_over_three_edges_on_the_same_side():
     bleed = mm(3)
     for back in (False, True):
         shape = Shape(mm(97), mm(63), back=back, bleed=bleed)
-        frame = face(Card("1", 0, item()), shape, RECIPE)
+        frame = face(Card("1", 0, item()), RECIPE.teams[0], shape)
         (ribbon,) = [thing for thing in frame.things if isinstance(thing, Ribbon)]
         assert ribbon.y == pytest.approx(-bleed)
         assert ribbon.y + ribbon.height == pytest.approx(mm(63) + bleed)
@@ -146,7 +146,7 @@ def test_with_a_bleed_the_ribbon_runs_over_three_edges_on_the_same_side():
 
 def test_without_a_ribbon_its_room_is_for_the_text():
     plain = Shape(mm(97), mm(63), back=False, ribbon=False)
-    frame = face(Card("1", 0, item()), plain, RECIPE)
+    frame = face(Card("1", 0, item()), RECIPE.teams[0], plain)
     assert not [thing for thing in frame.things if isinstance(thing, Ribbon)]
     # 97 - 2 * 5 mm
     assert plain.text_width == pytest.approx(mm(87))
@@ -168,7 +168,7 @@ def test_a_long_text_from_right_to_left_is_flush_right():
 
 
 def front_of(prompt):
-    frame = face(Card("12", 1, item(prompt)), SMALL, RECIPE)
+    frame = face(Card("12", 1, item(prompt)), RECIPE.teams[1], SMALL)
     return [
         thing
         for thing in frame.things

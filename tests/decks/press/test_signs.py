@@ -14,9 +14,7 @@ from decks.press.script.glyphs import Part
 from decks.press.script.signs import SIGNS
 from decks.press.script.signs.outlines import box, disc, hollow
 from decks.press.script.signs.truetype import Drawn, font_file
-from decks.recipe import Recipe
 
-RECIPE = Recipe(title="Saltmarsh week", teams=())
 SAME = {
     frozenset(pair)
     for pair in ("✕✗", "✖✘", "○⚪", "●⚫", "✖❌", "✘❌", "➔➜", "★⭐", "▶►", "◀◄", "◆⬥", "◇⬦")
@@ -26,7 +24,7 @@ SAME = {
 
 def drawn(sign, *, strong=False):
     page = Frame(120, 120, (Text(20, 40, sign, 60, strong),))
-    data = make_pdf([page], RECIPE, title="Signs")
+    data = make_pdf([page], title="Signs")
     return 255 - pypdfium2.PdfDocument(data)[0].render(grayscale=True).to_numpy().astype(float)
 
 
@@ -129,7 +127,7 @@ def test_other_faces_are_as_heavy_as_the_plain_one(upright, strong):
 def stem(sign, *, strong):
     """Return the width of the first stroke that a middle row of a sign crosses, in ems."""
     page = Frame(300, 400, (Text(40, 120, sign, 200, strong),))
-    data = make_pdf([page], RECIPE, title="Stems")
+    data = make_pdf([page], title="Stems")
     image = pypdfium2.PdfDocument(data)[0].render(scale=4, grayscale=True).to_numpy()
     ink = (255 - image.astype(float)) / (255 - image.min())
     rows = ink[np.flatnonzero(ink.any(axis=1))]

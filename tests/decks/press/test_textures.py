@@ -17,7 +17,7 @@ from decks.layout.units import mm
 from decks.press import textures
 from decks.press.pdf import make_pdf
 from decks.press.shape import RIBBON
-from decks.recipe import Ink, Recipe
+from decks.recipe import Ink
 from decks.team import TEXTURES, make_teams
 
 LENGTH = mm(40)
@@ -33,9 +33,7 @@ def printed(texture, ink=Ink.GREY):
     """Return a ribbon's lightness by pixel, 0 for its own ink and 1 for white."""
     teams = make_teams([None] * 12, [None] * 12)
     ribbon = Ribbon(0, 0, RIBBON, LENGTH, TEXTURES.index(texture))
-    pdf = make_pdf(
-        [Frame(RIBBON, LENGTH, (ribbon,))], Recipe(title="Shore", teams=teams, ink=ink), title="x"
-    )
+    pdf = make_pdf([Frame(RIBBON, LENGTH, (ribbon,))], title="x", owners=teams, ink=ink)
     page = pypdfium2.PdfDocument(pdf)[0]
     pixels = np.squeeze(page.render(scale=FINE / 72, grayscale=True).to_numpy()) / 255
     return pixels, (pixels - pixels.min()) / (1 - pixels.min())
@@ -107,5 +105,5 @@ def test_every_texture_can_be_drawn():
 def test_the_ribbon_is_drawn_and_not_a_picture():
     teams = make_teams([None], [None])
     frame = Frame(RIBBON, LENGTH, (Ribbon(0, 0, RIBBON, LENGTH, 0),))
-    pdf = make_pdf([frame], Recipe(title="Shore", teams=teams), title="x")
+    pdf = make_pdf([frame], title="x", owners=teams)
     assert b"/Subtype /Image" not in pdf

@@ -5,7 +5,7 @@ import re
 import pytest
 from strategies import TEAMS, card
 
-from decks.deck import make_deck
+from decks.activities import make_deck
 from decks.layout.grid import make_grid
 from decks.layout.stacking import plan
 from decks.lengths import Shift
@@ -132,7 +132,7 @@ def test_what_was_printed_up_is_turned_over_and_what_was_printed_down_is_not():
 
 def test_runs_of_stock_follow_one_another_and_fill_the_file():
     deck, grid, stacks = made(ink=Ink.STOCK)
-    runs = runs_of(deck.recipe, grid, stacks)
+    runs = runs_of(deck, grid, stacks)
     pages = [page for run in runs for page in range(run.first, run.last + 1)]
     assert pages == list(range(1, 2 * sum(stack.leaves for stack in stacks) + 1))
     assert [run.team for run in runs] == list(deck.recipe.teams)
@@ -141,13 +141,11 @@ def test_runs_of_stock_follow_one_another_and_fill_the_file():
 
 def test_without_stock_all_is_printed_at_one_go():
     deck, grid, stacks = made(sides=Sides.TWO_PASSES, teams=5)
-    (run,) = runs_of(deck.recipe, grid, stacks)
+    (run,) = runs_of(deck, grid, stacks)
     assert (run.first, run.last) == (1, sum(stack.leaves for stack in stacks))
     assert run.paper == ""
 
 
 def test_a_single_page_is_not_told_as_a_range():
     deck, grid, stacks = made(sides=Sides.FRONTS, ink=Ink.STOCK, teams=12)
-    assert {re.sub(r"\d+", "n", run.pages) for run in runs_of(deck.recipe, grid, stacks)} == {
-        "page n"
-    }
+    assert {re.sub(r"\d+", "n", run.pages) for run in runs_of(deck, grid, stacks)} == {"page n"}

@@ -1,0 +1,5 @@
+"""Decks for each activity: what is asked, who owns the cards, and what else the lesson needs."""
+
+from decks.activities.making import asked_kinds, make_deck
+
+__all__ = ["asked_kinds", "make_deck"]
