@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 
+from cards.item import Kind
 from cards.reading import read
 from decks.bank import make_guide
 from decks.dealing import deal_shares
@@ -54,10 +55,10 @@ def rates(parts):
 
 @pytest.mark.parametrize("shared", [True, False])
 def test_the_odd_one_out_is_an_extra_word_no_more_often_than_an_answer(shared):
-    items = read(SAMPLE).items
+    items = [item for item in read(SAMPLE).items if item.kind is not Kind.DETAIL]
     parts = []
     for seed in map(str, range(1, 51)):
-        hands = deal_shares(items, TEAMS, seed).hands if shared else (items,)
+        hands = deal_shares(items, TEAMS, seed).hands if shared else (tuple(items),)
         for team, hand in zip(TEAMS, hands, strict=False):
             parts += make_guide(team, hand, items, extra_words=2, seed=seed).parts
     extra, answer = rates(parts)
