@@ -1,0 +1,39 @@
+"""How far the scores of a guide can be relied on.
+
+Kuder & Richardson 1937, Psychometrika 2, 151-160, formula 20, with one divisor: the variances of
+blanks and of scores are both divided by the number of papers.
+"""
+
+from math import sqrt
+
+from decks.marks.matrix import Papers, scores, variance, whole_papers
+
+
+def kr20(papers: Papers) -> float | None:
+    """Return KR-20, at most 1; None for fewer than two blanks or where scores do not vary."""
+    whole = whole_papers(papers)
+    blanks = len(whole[0]) if whole else 0
+    if blanks < 2:  # noqa: PLR2004 (the formula divides by one less)
+        return None
+    of_scores = variance(scores(whole))
+    if not of_scores:
+        return None
+    of_blanks = sum(variance([paper[blank] for paper in whole]) for blank in range(blanks))
+    return blanks / (blanks - 1) * (1 - of_blanks / of_scores)
+
+
+def kr20_without(papers: Papers, blank: int) -> float | None:
+    """Return KR-20 of the guide without one of its blanks."""
+    return kr20([[*paper[:blank], *paper[blank + 1 :]] for paper in whole_papers(papers)])
+
+
+def standard_error(papers: Papers) -> float | None:
+    """Return the standard error of measurement in points, or None where KR-20 is undefined.
+
+    The standard deviation of scores times the root of one less the reliability.
+    """
+    reliability = kr20(papers)
+    if reliability is None:
+        return None
+    spread = sqrt(variance(scores(whole_papers(papers))))
+    return spread * sqrt(1 - max(0.0, reliability))
