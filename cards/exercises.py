@@ -1,11 +1,30 @@
 """The exercises that a blank workbook brings along, and that are done where it lists none."""
 
+from collections.abc import Mapping
 from typing import TypeAlias
 
 Rows: TypeAlias = tuple[tuple[str, ...], ...]
 
 EFFORTS = ("gentle", "moderate", "strong")
 """From the least effort to the most, as the Exercises sheet names them."""
+
+EFFORT_WORDS: Mapping[str, str] = {
+    "gentle": "gentle, light, easy, low, mild, 1",
+    "moderate": "moderate, medium, middle, 2",
+    "strong": "strong, vigorous, hard, high, intense, 3",
+}
+"""What teachers may write for them; light, moderate and vigorous are the compendium's words."""
+
+_RANKS = {
+    word.strip(): rank
+    for rank, effort in enumerate(EFFORTS, start=1)
+    for word in EFFORT_WORDS[effort].split(",")
+}
+
+
+def effort_called(text: str) -> int | None:
+    """Return the rank of an effort from 1, the least, to 3, or None for a word not known."""
+    return _RANKS.get(text.strip().casefold().removesuffix(".0"))
 
 
 def rows(text: str) -> Rows:

@@ -10,10 +10,17 @@ from cards.checking.choices import (
 )
 from cards.checking.clues import answer_in_own_prompt
 from cards.checking.decoding import wrongly_decoded
+from cards.checking.details import (
+    detail_without_topic,
+    lonely_detail,
+    nearly_same_heading,
+    one_heading,
+)
 from cards.checking.elsewhere import answer_in_other_prompt
 from cards.checking.evenness import lonely_topic, same_level, uneven_length
 from cards.checking.grades import hard_to_read
 from cards.checking.mixed import capital_among_small, number_among_words, plural_among_singular
+from cards.checking.movement import no_gentler_option, same_exercise, unknown_effort
 from cards.checking.nearly import nearly_same_prompt
 from cards.checking.pictures import missing_picture
 from cards.checking.repeats import same_item, same_prompt_other_answer
@@ -28,6 +35,7 @@ _PRACTICE = "common practice"
 _GUIDELINES = "Haladyna, Downing & Rodriguez 2002"
 _HANDBOOK = "DOE-HDBK-1204-97 §8"
 _BOTH = f"{_GUIDELINES}; {_HANDBOOK}"
+_MOVING = "common practice; Butte et al. 2018 for the ranks of effort"
 _GRADE = "Flesch 1948; Kincaid et al. 1975"
 
 RULES = (
@@ -56,8 +64,15 @@ RULES = (
     Rule("number-among-words", Severity.WARNING, _HANDBOOK, number_among_words),
     Rule("plural-among-singular", Severity.WARNING, _HANDBOOK, plural_among_singular),
     Rule("capital-among-small", Severity.WARNING, _HANDBOOK, capital_among_small),
+    Rule("nearly-same-heading", Severity.WARNING, _PRACTICE, nearly_same_heading),
+    Rule("one-heading", Severity.WARNING, _PRACTICE, one_heading),
+    Rule("detail-without-topic", Severity.WARNING, _PRACTICE, detail_without_topic),
+    Rule("unknown-effort", Severity.WARNING, _MOVING, unknown_effort),
+    Rule("no-gentler-option", Severity.WARNING, _PRACTICE, no_gentler_option),
+    Rule("same-exercise", Severity.WARNING, _PRACTICE, same_exercise),
     Rule("hard-to-read", Severity.NOTE, _GRADE, hard_to_read),
     Rule("uneven-length", Severity.NOTE, _GUIDELINES, uneven_length),
     Rule("same-level", Severity.NOTE, _PRACTICE, same_level),
+    Rule("lonely-detail", Severity.NOTE, _PRACTICE, lonely_detail),
     Rule("lonely-topic", Severity.NOTE, _PRACTICE, lonely_topic),
 )

@@ -17,6 +17,7 @@ HEADINGS = {
     "Vocabulary": ["Word", "Meaning", "Also right", "Topic", "Team"],
     "Facts": ["Prompt", "Answer", "Also right", "Team"],
     "Questions": ["Question", "Answer", "Wrong answers", "Also right"],
+    "Exercises": ["Exercise", "How many", "Gentler option", "Effort"],
 }
 # banks in which one word can stand out, each a sheet of its own
 BANKS = {
@@ -50,8 +51,9 @@ PLANTED = [
 
 
 ONE_OF_EACH = list({row[0]: row for row in PLANTED}.values())
-# their defect is that of a whole sheet: see test_evenness.py
+# their defect is that of a whole sheet: see test_evenness.py, test_pictures.py, test_details.py
 OF_SHEETS = {"same-level", "lonely-topic", "picture-missing"}
+OF_SHEETS |= {"one-heading", "lonely-detail", "nearly-same-heading", "detail-without-topic"}
 
 
 @pytest.fixture(scope="module")

@@ -34,7 +34,11 @@ GOOD = {
     ],
     "Teams": [["Team", "Colour"], ["Heron", "blue"], ["Otter", "orange"]],
     "Deck": [["Setting", "Value"], ["Title", "Shore week"], ["Cards", None]],
-    "Exercises": [["Exercise", "How many"], ["star jumps", 10]],
+    "Exercises": [
+        ["Exercise", "How many", "Gentler option", "Effort"],
+        ["star jumps", 10, "step from side to side; sitting: arms only", "strong"],
+        ["arm circles", "8 each way", "smaller circles; sitting: the same", None],
+    ],
 }
 ReadSheets = Callable[..., Content]
 
