@@ -1,4 +1,4 @@
-"""What the settings Cards and Mix mean."""
+"""What the settings mean that are numbers of cards, or shares."""
 
 import re
 from typing import TypeAlias
@@ -10,6 +10,7 @@ Mix: TypeAlias = tuple[int, int, int]
 """Shares of easy, medium and hard items, of any sum."""
 
 _MOST_DIGITS = 5
+_WHOLE = 100
 _MIX = re.compile(r"(\d{1,4}) ?%? ?[/:;,-] ?(\d{1,4}) ?%? ?[/:;,-] ?(\d{1,4}) ?%?", re.ASCII)
 
 
@@ -33,3 +34,17 @@ def read_mix(text: str) -> Mix | None:
         return None
     easy, medium, hard = map(int, found.groups())
     return (easy, medium, hard) if easy + medium + hard else None
+
+
+def read_percent(text: str) -> int | None:
+    """Return the whole percents, 0 to 100, that a text names, or None.
+
+    `80 %`, `80` and `0.8` are one share; below 1 a number is a part of the whole.
+    """
+    found = re.fullmatch(r"(\d{1,3}|\d?[.,]\d{1,2}) ?(%?)", " ".join(text.split()), re.ASCII)
+    if found is None:
+        return None
+    number = float(found[1].replace(",", "."))
+    is_part = not found[2] and not found[1].isdigit()
+    percent = round(number * 100) if is_part else round(number)
+    return percent if 0 <= percent <= _WHOLE else None

@@ -110,6 +110,22 @@ class Sets(StrEnum):
     RISING = "rising"
 
 
+class Form(StrEnum):
+    """How a planning sheet is drawn."""
+
+    BODY = "body"
+    TREE = "tree"
+    COLUMNS = "columns"
+
+
+class Aim(StrEnum):
+    """What a deck after the first is for."""
+
+    HARDER = "harder"
+    RETEACH = "reteach"
+    MIXED = "mixed"
+
+
 @dataclass(frozen=True, slots=True)
 class Points:
     """What a team earns for an answer: right, right and first, and for moving together."""
@@ -128,7 +144,8 @@ class Recipe:
 
     Lengths are in millimetres. `rounds` is the number of rounds, or of sets, or None where the
     content decides; `walk` is the way from a team's home to its cards. `printer` names a printer
-    that was measured, `shift` is what its backs are moved by.
+    that was measured, `shift` is what its backs are moved by. `target`, `seen_before` and `floor`
+    are whole percents. `closer_words` takes the extra words that look most like an answer.
     """
 
     title: str
@@ -156,9 +173,20 @@ class Recipe:
     large_print: bool = False
     rounds: int | None = None
     sets: Sets = Sets.EQUAL
+    form: Form | None = None
     points: Points = ONE_EACH
     students: int = 24
     minutes: int = 20
     walk: float = 10_000
     reading_grade: int | None = None
+    aim: Aim = Aim.HARDER
+    target: int = 80
+    seen_before: int = 30
+    floor: int = 60
+    closer_words: bool = False
     seed: str | None = None
+
+
+def cards_are_the_bank(recipe: Recipe) -> bool:
+    """Say whether the word cards that a team gathers are the only bank of its study guide."""
+    return recipe.activity is Activity.COLLECT and recipe.support is not Support.BANK

@@ -2,6 +2,18 @@
 
 from decks.amounts import ALL
 from decks.choosing.choice import Choice, Count, Goal
-from decks.choosing.choose import choose
+from decks.choosing.choose import by_level, choose, mean_share
+from decks.choosing.size import most_cards
+from decks.choosing.stock import Again
 
-__all__ = ["ALL", "Choice", "Count", "Goal", "choose"]
+__all__ = [
+    "ALL",
+    "Again",
+    "Choice",
+    "Count",
+    "Goal",
+    "by_level",
+    "choose",
+    "mean_share",
+    "most_cards",
+]

@@ -7,13 +7,43 @@ from dataclasses import replace
 from cards.item import Level
 from decks.choosing.model import Model
 from decks.choosing.stages import Wishes
-from decks.choosing.stock import Group, Range, Stock, level_ranges, topic_ranges
+from decks.choosing.stock import STEPS, Group, Range, Stock, level_ranges, topic_ranges
 
 Added = list[tuple[Group, int]]
 
 _WEIGHTS = 1_000
 _STRAY = 10_000
 _ADDED = 1_000_000
+
+
+def fewest_new(stock: Stock, wishes: Wishes) -> Added:
+    """Return the fewest new items that let a next deck be as much new, and as hard, as is wanted.
+
+    Levels and topics are as near to what is wanted as that allows. An item that is added is
+    expected to be answered as its level is before there are marks.
+    """
+    topics = sorted({group.topic for group in stock.groups})
+    extra = tuple(
+        Group(int(level), topic, round(level.expected_share * STEPS))
+        for level in Level
+        for topic in topics
+    )
+    model = Model(_with(stock, extra, (wishes.count,) * len(extra)), wishes.count)
+    model.keep(wishes.seen)
+    if wishes.near is not None:
+        model.keep_gap(wishes.target, wishes.near)
+    first = len(stock.groups)
+    levels = [_wider(span, extra, first, [kind.level for kind in extra]) for span in wishes.levels]
+    topics_wanted = [
+        _wider(span, extra, first, [kind.topic for kind in extra]) for span in wishes.topics
+    ]
+    model.minimise_strays([*levels, *topics_wanted], _STRAY)
+    rng = random.Random("advice")
+    model.weigh([0] * first + [_ADDED + rng.randrange(_WEIGHTS) for _ in extra])
+    counts, _ = model.solve()
+    if counts is None:
+        return []
+    return [(group, n) for group, n in zip(extra, counts[first:], strict=True) if n]
 
 
 def fewest_added(

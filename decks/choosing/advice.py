@@ -3,9 +3,9 @@
 from collections.abc import Iterator, Sequence
 
 from cards.item import Item, Level, folded
-from decks.choosing.adding import Added, fewest_added
-from decks.choosing.stages import Wishes, off
-from decks.choosing.stock import Range, Stock
+from decks.choosing.adding import Added, fewest_added, fewest_new
+from decks.choosing.stages import Wishes, excess, off
+from decks.choosing.stock import Again, Range, Stock
 from decks.words import counted, listed
 
 
@@ -23,6 +23,27 @@ def about_cards(offered: int, asked: int, taken: int) -> Iterator[str]:
             f"{counted(asked, 'card')} asked for. Ask for more cards, or set fewer items to a team "
             "(column Team)."
         )
+
+
+def about_next(
+    items: Sequence[Item],
+    stock: Stock,
+    wishes: Wishes,
+    counts: Sequence[int],
+    again: Again | None,
+) -> Iterator[str]:
+    """Say what to write so that a next deck is as much new, and as hard, as is wanted."""
+    many = again is not None and off(wishes.seen, counts) > 0
+    far = excess(stock, counts, wishes) > 0
+    if not many and not far:
+        return
+    part = f"{again.percent} % of the cards have been seen before" if again else ""
+    met = [
+        f"{'no more than' if again and again.at_most else 'only'} {part}" if many else "",
+        "the mean comes to the target" if far else "",
+    ]
+    for parts in _named(items, fewest_new(stock, wishes)):
+        yield f"Write {listed(parts, 'and')}: then {listed([told for told in met if told], 'and')}."
 
 
 def about_mix(
@@ -56,6 +77,12 @@ def _blocked(stock: Stock, levels: Sequence[Range]) -> Iterator[str]:
 
 
 def _to_add(items: Sequence[Item], added: Added, meets: str) -> Iterator[str]:
+    for parts in _named(items, added):
+        yield f"{listed(parts, 'and')} {meets}"
+
+
+def _named(items: Sequence[Item], added: Added) -> Iterator[list[str]]:
+    """Yield what is to be added, in words, if there is anything."""
     shown = _topics(items)
     parts = []
     for group, number in added:
@@ -64,8 +91,7 @@ def _to_add(items: Sequence[Item], added: Added, meets: str) -> Iterator[str]:
         where = f" in {topic}" if topic and len(shown) > 1 else ""
         parts.append(counted(number, kind) + where)
     if parts:
-        *most, last = parts
-        yield f"{', '.join(most)} and {last} {meets}" if most else f"{last} {meets}"
+        yield parts
 
 
 def _uneven(items: Sequence[Item], topics: Sequence[Range], counts: Sequence[int]) -> Iterator[str]:

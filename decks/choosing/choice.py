@@ -19,10 +19,12 @@ class Count:
 class Goal:
     """One wish of a choice; `reached` is how far it is missed, `bound` what no choice goes below.
 
-    `cards`: cards more or fewer than asked for. `level` and `topic`: cards too many or too few,
-    over all values; a value that has its wanted number within one has none. `share`: the
-    difference between the mean expected share and the target, shares being rounded to half a
-    percent. Each is bounded given the goals before it.
+    `cards`: cards more or fewer than asked for. `seen`: cards that have been seen before, too many
+    or too few. `target`: how far the mean expected share lies outside what is near the target.
+    `liked`: items that are wanted if they can be had, and are not in.
+    `level` and `topic`: cards too many or too few, over all values; a value that has its wanted
+    number within one has none. `share`: the difference between the mean expected share and the
+    target. Shares are rounded to half a percent. Each is bounded given the goals before it.
     """
 
     name: str

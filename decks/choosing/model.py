@@ -44,6 +44,11 @@ class Model:
         """Let the sum of steps lie no further from the target than `gap`."""
         self.program.upper[self._gap(target)] = gap
 
+    def minimise_excess(self, target: int, near: int) -> None:
+        """Make the cost how far the sum of steps lies outside `near` of the target."""
+        gap, excess = self._gap(target), self.program.column(cost=1)
+        self.program.row(-INFINITY, near, [(gap, 1), (excess, -1)])
+
     def weigh(self, weights: Sequence[int]) -> None:
         """Add a cost for each item taken of a group."""
         for group, weight in enumerate(weights):

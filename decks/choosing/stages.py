@@ -3,11 +3,11 @@
 import math
 import random
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from decks.choosing.model import Model
-from decks.choosing.stock import Range, Stock
+from decks.choosing.stock import Range, Stock, within_one
 from decks.dealing.program import Outcome
 
 Counts = tuple[int, ...]  # [group]
@@ -18,33 +18,41 @@ _UNLIKED = 1_000_000
 
 @dataclass(frozen=True, slots=True)
 class Wishes:
-    """What is wanted: how many cards, of each level, of each topic, and a sum of steps."""
+    """What is wanted: how many cards, of each level, of each topic, and a sum of steps.
+
+    If they are wished for, there go before levels and topics: how many were `seen` before, that the
+    sum of steps lies within `near` of the target, and as many as can be of the `liked`.
+    """
 
     count: int
     levels: tuple[Range, ...]
     topics: tuple[Range, ...]
     target: int
+    seen: tuple[Range, ...] = ()
+    near: int | None = None
+    liked: tuple[Range, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Best:
-    """Counts by group, and what no choice goes below: cards off levels and topics, steps off."""
+    """Counts by group, and what no choice goes below: cards off, and steps off the target.
+
+    `excess_bound` is of the steps beyond what is near the target, `gap_bound` of all of them.
+    """
 
     counts: Counts
-    level_bound: int
-    topic_bound: int
-    gap_bound: int
+    seen_bound: int = 0
+    excess_bound: int = 0
+    liked_bound: int = 0
+    level_bound: int = 0
+    topic_bound: int = 0
+    gap_bound: int = 0
 
 
 def best(stock: Stock, wishes: Wishes, rng: random.Random) -> Best:
     """Find the choice that misses the goals by least, in their order; the lot decides ties."""
     found = _all_met(stock, wishes) or _goal_by_goal(stock, wishes)
-    return Best(
-        _drawn(stock, wishes, found.counts, rng),
-        found.level_bound,
-        found.topic_bound,
-        found.gap_bound,
-    )
+    return replace(found, counts=_drawn(stock, wishes, found.counts, rng))
 
 
 def off(ranges: Sequence[Range], counts: Sequence[int]) -> int:
@@ -58,35 +66,70 @@ def steps_off(stock: Stock, counts: Sequence[int], target: int) -> int:
     return abs(steps - target)
 
 
+def excess(stock: Stock, counts: Sequence[int], wishes: Wishes) -> int:
+    """Return how far the sum of steps lies outside what is near the target."""
+    if wishes.near is None:
+        return 0
+    return max(0, steps_off(stock, counts, wishes.target) - wishes.near)
+
+
 def _all_met(stock: Stock, wishes: Wishes) -> Best | None:
     """Most contents allow every level and topic: tried first, it saves the other goals."""
     model = Model(stock, wishes.count)
-    model.keep(wishes.levels)
-    model.keep(wishes.topics)
+    for ranges in (wishes.seen, wishes.liked, wishes.levels, wishes.topics):
+        model.keep(ranges)
+    if wishes.near is not None:
+        model.keep_gap(wishes.target, wishes.near)
     model.minimise_gap(wishes.target)
     counts, outcome = model.solve()
-    return None if counts is None else Best(counts, 0, 0, _whole(outcome))
+    return None if counts is None else Best(counts, gap_bound=_whole(outcome))
 
 
 def _goal_by_goal(stock: Stock, wishes: Wishes) -> Best:
     counts = _to_begin_with(stock, wishes.count)
-    model = Model(stock, wishes.count)
-    model.minimise_strays(wishes.levels)
-    counts, level_bound = _better(model, counts)
-    model = Model(stock, wishes.count)
-    model.keep(wishes.levels, off(wishes.levels, counts))
-    model.minimise_strays(wishes.topics)
-    counts, topic_bound = _better(model, counts)
+    free = replace(wishes, seen=(), near=None, liked=(), levels=(), topics=())
+    counts, seen = _fewest_strays(stock, free, wishes.seen, counts)
+    free = replace(free, seen=wishes.seen)
+    counts, beyond = _least_excess(stock, free, wishes.near, counts)
+    free = replace(free, near=wishes.near)
+    counts, lacking = _fewest_strays(stock, free, wishes.liked, counts)
+    free = replace(free, liked=wishes.liked)
+    counts, level = _fewest_strays(stock, free, wishes.levels, counts)
+    free = replace(free, levels=wishes.levels)
+    counts, topic = _fewest_strays(stock, free, wishes.topics, counts)
     model = _kept(stock, wishes, counts)
     model.minimise_gap(wishes.target)
-    counts, gap_bound = _better(model, counts)
-    return Best(counts, level_bound, topic_bound, gap_bound)
+    counts, gap = _better(model, counts)
+    return Best(counts, seen, beyond, lacking, level, topic, gap)
+
+
+def _fewest_strays(
+    stock: Stock, kept: Wishes, ranges: Sequence[Range], counts: Counts
+) -> tuple[Counts, int]:
+    if not ranges:
+        return counts, 0
+    model = _kept(stock, kept, counts)
+    model.minimise_strays(ranges)
+    return _better(model, counts)
+
+
+def _least_excess(
+    stock: Stock, kept: Wishes, near: int | None, counts: Counts
+) -> tuple[Counts, int]:
+    if near is None:
+        return counts, 0
+    model = _kept(stock, kept, counts)
+    model.minimise_excess(kept.target, near)
+    return _better(model, counts)
 
 
 def _kept(stock: Stock, wishes: Wishes, counts: Counts) -> Model:
+    """Return a model in which no wish is missed by more than the counts miss it."""
     model = Model(stock, wishes.count)
-    model.keep(wishes.levels, off(wishes.levels, counts))
-    model.keep(wishes.topics, off(wishes.topics, counts))
+    for ranges in (wishes.seen, wishes.liked, wishes.levels, wishes.topics):
+        model.keep(ranges, off(ranges, counts))
+    if wishes.near is not None:
+        model.keep_gap(wishes.target, wishes.near + excess(stock, counts, wishes))
     return model
 
 
@@ -123,7 +166,7 @@ def _liked(stock: Stock, levels: Sequence[Range]) -> list[Range]:
             members = tuple(g for g in level.members if stock.groups[g].topic == topic)
             have = sum(stock.have[g] for g in members)
             part = Fraction(have, level.held(stock.have))
-            liked.append(Range(topic, members, level.wanted * part))
+            liked.append(within_one(topic, members, level.wanted * part))
     return liked
 
 

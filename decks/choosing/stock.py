@@ -16,11 +16,16 @@ Share = Callable[[Item], float]
 
 
 class Group(NamedTuple):
-    """What matters of an item for choosing; `topic` is folded, `steps` is the expected share."""
+    """What matters of an item for choosing; `topic` is folded, `steps` is the expected share.
+
+    `seen` is one that was in an earlier deck, `liked` one of which as many as can be are wanted.
+    """
 
     level: int
     topic: str
     steps: int
+    seen: bool = False
+    liked: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +38,20 @@ class Stock:
 
 
 @dataclass(frozen=True, slots=True)
+class Again:
+    """Which items have been seen before, by their keys, and how many of the cards may be of them.
+
+    At most so many percent of the cards, or just so many, within one.
+    """
+
+    keys: frozenset[str]
+    percent: int
+    at_most: bool = True
+
+
+@dataclass(frozen=True, slots=True)
 class Range:
-    """How many cards of a level or a topic are wanted: `least` to `most`, `wanted` within one.
+    """How many cards of a value, such as a level or a topic, are wanted: `least` to `most`.
 
     `members` are the indexes of its groups, rising.
     """
@@ -42,16 +59,8 @@ class Range:
     value: Hashable
     members: tuple[int, ...]
     wanted: Fraction
-
-    @property
-    def least(self) -> int:
-        """The wanted number, rounded down."""
-        return floor(self.wanted)
-
-    @property
-    def most(self) -> int:
-        """The wanted number, rounded up."""
-        return ceil(self.wanted)
+    least: int
+    most: int
 
     def held(self, counts: Sequence[int]) -> int:
         """Return how many cards of it there are in counts by group."""
@@ -63,9 +72,14 @@ class Range:
         return max(self.least - held, held - self.most, 0)
 
 
-def group_of(item: Item, share: Share) -> Group:
+def within_one(value: Hashable, members: tuple[int, ...], wanted: Fraction) -> Range:
+    """Return the range that is wanted where a whole number may lie on either side."""
+    return Range(value, members, wanted, floor(wanted), ceil(wanted))
+
+
+def group_of(item: Item, share: Share, *, seen: bool = False, liked: bool = False) -> Group:
     """Return the group that an item stands in."""
-    return Group(int(item.level), folded(item.topic), round(share(item) * STEPS))
+    return Group(int(item.level), folded(item.topic), round(share(item) * STEPS), seen, liked)
 
 
 def stock_of(groups: Sequence[Group], must: Sequence[bool]) -> Stock:
@@ -100,12 +114,36 @@ def most_for_mix(stock: Stock, mix: Sequence[int]) -> int:
     return 0
 
 
-def topic_ranges(stock: Stock, count: int) -> tuple[Range, ...]:
-    """Return what is wanted of each topic: as large a part as it has of the content."""
+def topic_ranges(
+    stock: Stock, count: int, weights: Mapping[str, int] | None = None
+) -> tuple[Range, ...]:
+    """Return what is wanted of each topic: as large a part as it has of the content.
+
+    With `weights`, by folded topic, its part is that of its weight.
+    """
     have = Counter[Hashable]()
     for group, number in zip(stock.groups, stock.have, strict=True):
         have[group.topic] += number
+    if weights is not None:
+        have = Counter({topic: weights.get(str(topic), 0) for topic in have})
     return _ranges(stock, count, have, lambda group: group.topic)
+
+
+def seen_ranges(stock: Stock, count: int, again: Again | None) -> tuple[Range, ...]:
+    """Return what is wanted of the items seen before, if anything is."""
+    if again is None:
+        return ()
+    members = _members(stock.groups, key=True, value=lambda group: group.seen)
+    wanted = Fraction(again.percent * count, 100)
+    least, most = (0, floor(wanted)) if again.at_most else (floor(wanted), ceil(wanted))
+    return (Range("seen", members, wanted, least, most),)
+
+
+def liked_ranges(stock: Stock) -> tuple[Range, ...]:
+    """Return that all of the liked items are wanted, if there are any."""
+    members = _members(stock.groups, key=True, value=lambda group: group.liked)
+    have = sum(stock.have[group] for group in members)
+    return (Range("liked", members, Fraction(have), have, have),) if have else ()
 
 
 def _ranges(
@@ -113,7 +151,7 @@ def _ranges(
 ) -> tuple[Range, ...]:
     whole = sum(shares.values()) or 1  # nothing to choose from has no shares
     return tuple(
-        Range(key, _members(stock.groups, key, value), Fraction(count * share, whole))
+        within_one(key, _members(stock.groups, key, value), Fraction(count * share, whole))
         for key, share in shares.items()
     )
 

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from enum import StrEnum
 
 from cards.item import folded
-from decks.amounts import read_cards, read_mix
+from decks.amounts import read_cards, read_mix, read_percent
 from decks.lengths import (
     CardMeasure,
     read_bleed,
@@ -16,10 +16,12 @@ from decks.lengths import (
 )
 from decks.recipe import (
     Activity,
+    Aim,
     CardSize,
     ComesOut,
     Dealing,
     Flip,
+    Form,
     Fractions,
     GuideFor,
     Ink,
@@ -257,6 +259,12 @@ SETTINGS = (
         "Whether the sets at bases are as hard as one another, or rise",
         Sets.EQUAL,
     ),
+    _setting(
+        "Form",
+        "form",
+        Form,
+        "How a planning sheet is drawn; without it, as the text’s headings suggest",
+    ),
     Setting(
         "Points",
         "points",
@@ -296,6 +304,32 @@ SETTINGS = (
         lambda text: _number(text.strip(), 1, MOST_GRADE),
         "Prompts that are harder to read than this grade are noted; without it, only the hardest",
         tuple(str(number) for number in range(1, MOST_GRADE + 1)),
+    ),
+    _setting("Aim", "aim", Aim, "What the next deck is for, after the first", Aim.HARDER),
+    Setting(
+        "Target",
+        "target",
+        "a share from 0 to 100 %",
+        read_percent,
+        "In a harder next deck, the share of answers that are expected to be right",
+        default="80 %",
+    ),
+    Setting(
+        "Seen before",
+        "seen_before",
+        "a share from 0 to 100 %",
+        read_percent,
+        "In a next deck, the share of cards from earlier decks: a harder one has no more of them, "
+        "a mixed one about so many",
+        default="30 %",
+    ),
+    Setting(
+        "Floor",
+        "floor",
+        "a share from 0 to 100 %",
+        read_percent,
+        "In a harder next deck, no new item is expected to be right less often than this",
+        default="60 %",
     ),
     Setting(
         "Seed",

@@ -1,0 +1,66 @@
+"""What is done for the aim of a deck, and why."""
+
+from dataclasses import dataclass
+
+from cards.finding import FairdealError
+from cards.item import Item
+from decks.aims.past import History
+from decks.choosing import Choice
+from decks.recipe import Aim, Recipe
+
+
+class NothingToReteachError(FairdealError):
+    """No marks say that an item was missed."""
+
+
+class NothingLeftError(FairdealError):
+    """No item is left that a harder deck could be made of."""
+
+
+@dataclass(frozen=True, slots=True)
+class Means:
+    """A way in which the deck is made harder or easier: what, and how or why."""
+
+    title: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The next deck: its items, its recipe with what is changed, and what is told about it.
+
+    `due` are the missed items that are back; `again` others that were in an earlier deck; `new`
+    the rest. Of what is not in: `known` are those that the class is sure of, `waiting` those that
+    are too hard for this aim. `dropped` counts the last deck's items that are not in this one,
+    `gone` the missed ones that the workbook no longer has.
+    """
+
+    aim: Aim
+    recipe: Recipe
+    choice: Choice
+    history: History
+    target: float | None
+    new: tuple[Item, ...]
+    due: tuple[Item, ...]
+    again: tuple[Item, ...]
+    known: tuple[Item, ...]
+    waiting: tuple[Item, ...]
+    dropped: int
+    gone: int
+    means: tuple[Means, ...]
+    sentences: tuple[str, ...]
+
+    def share(self, item: Item) -> float:
+        """Return the share expected to get an item right."""
+        return self.history.share(item)
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """What an aim has chosen, what it changes of the recipe, and by which means."""
+
+    choice: Choice
+    recipe: Recipe
+    target: float | None = None
+    waiting: tuple[Item, ...] = ()
+    means: tuple[Means, ...] = ()

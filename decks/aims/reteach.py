@@ -1,0 +1,56 @@
+"""Reteach: what was missed, among the easier items of the same topics."""
+
+from collections import Counter
+from collections.abc import Collection, Sequence
+
+from cards.item import Item, folded
+from decks.aims.means import easier_means
+from decks.aims.past import History
+from decks.aims.plan import Chosen, NothingToReteachError
+from decks.choosing import choose
+from decks.recipe import Recipe
+
+EACH = 2
+"""As many neighbours as missed items, and two cards a team at least; our own judgement."""
+
+
+def reteach(
+    recipe: Recipe, items: Sequence[Item], history: History, seed: str, fixed: Collection[str]
+) -> Chosen:
+    """Choose all missed items, and neighbours of the same topics, those that most know first.
+
+    Topics have neighbours in proportion to what was missed in them. Raises
+    `NothingToReteachError` where no item was missed.
+    """
+    missed = [item for item in items if history.missed(item)]
+    if not missed:
+        raise NothingToReteachError(_nothing(history))
+    topics = Counter(folded(item.topic) for item in missed)
+    near = [item for item in items if folded(item.topic) in topics]
+    most = max(EACH * len(missed), EACH * len(recipe.teams))
+    choice = choose(
+        near,
+        count=recipe.cards or min(most, len(near)),
+        seed=seed,
+        target=1.0,
+        required=missed,
+        share=history.share,
+        topics=topics,
+        any_level=True,
+    )
+    changed, means = easier_means(recipe, fixed)
+    return Chosen(choice, changed, means=means)
+
+
+def _nothing(history: History) -> str:
+    if any(past.missed for past in history.past.values()):
+        return (
+            "The workbook no longer has the items that were missed as they were then, so there is "
+            "nothing to reteach. Put their rows back, or take another aim: --aim harder."
+        )
+    if history.marked:
+        return "By its marks the class missed nothing: take another aim, such as --aim harder."
+    return (
+        "No marks say what was missed, so there is nothing to reteach. Fill in marks.xlsx in the "
+        f"folder of deck {history.last.number}, save it, and try again."
+    )
