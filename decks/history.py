@@ -1,0 +1,142 @@
+"""The earlier decks of a workbook, and which of them an item was in.
+
+An item is told by its key, which is made of its prompt and its answer: a row that was moved, or
+edited elsewhere, keeps its history.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from cards.finding import Finding, Severity, UnreadableFileError
+from cards.place import Place
+from decks.record import RECORD, DamagedRecordError, Recorded, read_record
+
+
+@dataclass(frozen=True, slots=True)
+class Earlier:
+    """An earlier deck: its folder, and the deck as its record tells it, pictures unopened."""
+
+    folder: Path
+    recorded: Recorded
+
+    @property
+    def number(self) -> int:
+        """The deck's number."""
+        return self.recorded.number
+
+
+@dataclass(frozen=True, slots=True)
+class Appearance:
+    """One card of an earlier deck that an item was on; `owner` is the team, round or set."""
+
+    deck: int
+    label: str
+    owner: str
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """The earlier decks in the order of their numbers, and what was left alone, and why."""
+
+    decks: tuple[Earlier, ...] = ()
+    findings: tuple[Finding, ...] = ()
+    _by_key: Mapping[str, tuple[Appearance, ...]] = field(default_factory=dict, repr=False)
+
+    def of(self, key: str) -> tuple[Appearance, ...]:
+        """Return the cards that the item of a key was on, deck by deck; none for a new item."""
+        return self._by_key.get(key, ())
+
+    def decks_of(self, key: str) -> tuple[int, ...]:
+        """Return the numbers of the decks that the item of a key was in, each once."""
+        return tuple(dict.fromkeys(one.deck for one in self.of(key)))
+
+    @property
+    def keys(self) -> frozenset[str]:
+        """The keys of all items that were in an earlier deck."""
+        return frozenset(self._by_key)
+
+
+def earlier_decks(shelf: Path) -> History:
+    """Return all decks on a shelf, as `decks.shelf` names it; none where there is no shelf.
+
+    What cannot be read does not stop the rest: it is left alone and told as a warning. Raises
+    `UnreadableFileError` where the shelf itself may not be looked into.
+    """
+    decks: dict[int, Earlier] = {}
+    findings: list[Finding] = []
+    for folder in sorted(_folders(shelf), key=_order):
+        try:
+            recorded = read_record(folder, pictures=False)
+        except DamagedRecordError as error:
+            findings.append(_left_alone(shelf, folder, error))
+            continue
+        if recorded.number in decks:
+            findings.append(_twice(shelf, folder, decks[recorded.number]))
+        else:
+            decks[recorded.number] = Earlier(folder, recorded)
+    ordered = tuple(decks[number] for number in sorted(decks))
+    return History(ordered, tuple(findings), _appearances(ordered))
+
+
+def _folders(shelf: Path) -> list[Path]:
+    """Return the folders that are called as decks are, or hold a record; hidden ones are none."""
+    try:
+        entries = list(shelf.iterdir()) if shelf.is_dir() else []
+        return [
+            entry
+            for entry in entries
+            if entry.is_dir() and not entry.name.startswith(".") and _may_be_deck(entry)
+        ]
+    except OSError as error:
+        raise UnreadableFileError(
+            f"The earlier decks in {shelf} could not be looked at: {error.strerror or error}. "
+            "Let the folder be read, or choose another with --out."
+        ) from error
+
+
+def _may_be_deck(folder: Path) -> bool:
+    return folder.name.isdecimal() or (folder / RECORD).exists()
+
+
+def _order(folder: Path) -> tuple[bool, int, str]:
+    """Order folders that have kept their numbers first, so that copies come after them."""
+    name = folder.name
+    return (False, int(name), name) if name.isdecimal() else (True, 0, name)
+
+
+def _appearances(decks: tuple[Earlier, ...]) -> dict[str, tuple[Appearance, ...]]:
+    found: dict[str, list[Appearance]] = {}
+    for key, appearance in _each(decks):
+        found.setdefault(key, []).append(appearance)
+    return {key: tuple(appearances) for key, appearances in found.items()}
+
+
+def _each(decks: tuple[Earlier, ...]) -> Iterator[tuple[str, Appearance]]:
+    for earlier in decks:
+        deck = earlier.recorded.deck
+        for card in deck.cards:
+            owner = deck.owners[card.team].name
+            yield card.item.key, Appearance(earlier.number, card.label, owner)
+
+
+def _left_alone(shelf: Path, folder: Path, error: DamagedRecordError) -> Finding:
+    return Finding(
+        "deck-not-read",
+        Severity.WARNING,
+        Place(f"{shelf.name}/{folder.name}"),
+        error.path.name,
+        f"The earlier deck here does not count: {error.path.name} {error.wrong}.",
+        error.mend,
+    )
+
+
+def _twice(shelf: Path, folder: Path, other: Earlier) -> Finding:
+    return Finding(
+        "deck-twice",
+        Severity.WARNING,
+        Place(f"{shelf.name}/{folder.name}"),
+        str(other.number),
+        f"This is deck {other.number}, as {other.folder.name} is, so it does not count.",
+        "Move the copy to another place.",
+    )

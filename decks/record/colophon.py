@@ -1,0 +1,58 @@
+"""What a record tells besides the deck."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from decks.deck import Deck
+
+
+@dataclass(frozen=True, slots=True)
+class Colophon:
+    """What a record tells besides the deck: where it came from, and what was printed.
+
+    `made_from` is the file's name, without its folder; `left_out` the rows that were left out,
+    each a place and why; `papers` the SHA-256 of every paper by file name.
+    """
+
+    made_from: str
+    digest: str
+    left_out: tuple[tuple[str, str], ...]
+    papers: Mapping[str, str]
+    leaves: int
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """A deck as its record tells it.
+
+    What a record does not hold is not made up: the deck's pool is what is on its cards, a choice
+    has no counts, and of an item's places only those of its prompt and answer are known.
+    """
+
+    deck: Deck
+    colophon: Colophon
+
+    @property
+    def number(self) -> int:
+        """The deck's number on its shelf."""
+        return self.deck.number
+
+    @property
+    def seed(self) -> str:
+        """What the deck was dealt by."""
+        return self.deck.seed
+
+    @property
+    def made_from(self) -> str:
+        """The name of the file that the deck was made from, without its folder."""
+        return self.colophon.made_from
+
+    @property
+    def papers(self) -> Mapping[str, str]:
+        """The SHA-256 of every paper that was made, by file name."""
+        return self.colophon.papers
+
+    @property
+    def left_out(self) -> tuple[tuple[str, str], ...]:
+        """The rows that were left out, each a place and why."""
+        return self.colophon.left_out

@@ -1,0 +1,36 @@
+"""Records of an earlier day: what they lack, and what stands for it.
+
+All records so far are of format 1. It has grown by what a reader can do without; whoever raises
+the format adds here how the one before it becomes the new one.
+"""
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+FORMATS = (1,)
+"""The formats that can be read."""
+
+_RECORD_LACKS: Mapping[str, Callable[[dict[str, Any]], Any]] = {
+    "owners": lambda record: record["teams"],
+    "pictures": lambda _: {},
+    "lesson": lambda _: None,
+    "guide_more": lambda _: [],
+    "choosing": lambda _: None,
+    "chance_to_win": lambda _: {},
+}
+
+_CARD_LACKS: Mapping[str, Any] = {
+    "picture": None,
+    "prompt_spans": [],
+    "answer_spans": [],
+    "wrong": [],
+    "pinned_to": None,
+    "prompt_at": ["deck.json", 0, 0],
+    "answer_at": ["deck.json", 0, 0],
+}
+
+
+def with_what_it_lacks(record: dict[str, Any]) -> dict[str, Any]:
+    """Return a record that has all that one of today has."""
+    lacking = {key: make(record) for key, make in _RECORD_LACKS.items() if key not in record}
+    return record | lacking | {"cards": [_CARD_LACKS | card for card in record["cards"]]}

@@ -1,0 +1,38 @@
+"""Where the record of a deck is, and its bytes, within bounds."""
+
+from pathlib import Path
+
+from decks.record.damage import PUT_BACK, DamagedRecordError
+
+RECORD = "deck.json"
+
+MOST_BYTES = 64 << 20
+"""Far more than a record of twelve teams with a thousand cards each."""
+
+
+def folder_of(named: Path) -> Path:
+    """Return a deck's folder, be it named itself or by the record in it."""
+    return named.parent if named.name == RECORD and not named.is_dir() else named
+
+
+def bytes_of(path: Path) -> bytes:
+    """Return the bytes of a file of a deck's.
+
+    Raises `DamagedRecordError` where it is no file, too large, or may not be read.
+    """
+    try:
+        if not path.is_file():
+            raise DamagedRecordError(path, "is missing", _mend(path))
+        if path.stat().st_size > MOST_BYTES:
+            raise DamagedRecordError(path, "is far larger than it can be")
+        return path.read_bytes()
+    except (OSError, ValueError) as error:
+        why = getattr(error, "strerror", None) or error
+        wrong = f"could not be read ({why})"
+        raise DamagedRecordError(path, wrong, "Let it be read, or copy it to here.") from error
+
+
+def _mend(path: Path) -> str:
+    if path.name != RECORD:
+        return PUT_BACK
+    return "Name the folder of a deck, such as “Saltmarsh week decks/01”, which has its record."
