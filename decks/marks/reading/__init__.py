@@ -1,0 +1,5 @@
+"""The marks that a teacher wrote down, read and checked."""
+
+from decks.marks.reading.file import marks_in, read_marks
+
+__all__ = ["marks_in", "read_marks"]

@@ -1,0 +1,104 @@
+"""What single cells of a marks sheet say: a count, a mark, or a finding."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from cards.finding import Finding, Severity
+from cards.place import Place
+from cards.reading.quoting import quoted
+from cards.reading.table import Doubt, Row, Table
+
+_NUMBER = re.compile(r"([-−–]?)(\d{1,9})(?:[.,](\d{1,9}))?")
+_MARKS = {"0": 0, "1": 1}
+
+
+@dataclass(slots=True)
+class Sheet:
+    """A table that is being read, and what has been found in it so far."""
+
+    table: Table
+    findings: list[Finding] = field(default_factory=list)
+
+    def place(self, row: Row, column: int) -> Place:
+        """Return the place of a cell, which may be blank."""
+        return Place(self.table.name, row.number, column)
+
+    def find(  # noqa: PLR0913 (a finding has so many parts)
+        self,
+        code: str,
+        place: Place,
+        found: str,
+        wrong: str,
+        mend: str,
+        *,
+        severity: Severity = Severity.ERROR,
+    ) -> None:
+        """Keep a finding."""
+        self.findings.append(Finding(code, severity, place, found, wrong, mend))
+
+    def count(self, row: Row, column: int) -> int | None:
+        """Return the whole number in a cell, or None where it is blank or something else."""
+        text = row.text(column)
+        if not text or self._doubted(row, column):
+            return None
+        number = _NUMBER.fullmatch(text)
+        if number and not number[1] and not (number[3] or "").strip("0"):
+            return int(number[2])
+        place = self.place(row, column)
+        negative = number and number[1] and (int(number[2]) or (number[3] or "").strip("0"))
+        wrong = "A count cannot be less than 0." if negative else f"{quoted(text)} is no count."
+        self.find("not-a-count", place, text, wrong, "Write a whole number, 0 or more.")
+        return None
+
+    def mark(self, row: Row, column: int) -> int | None:
+        """Return the mark in a cell, 1 or 0, or None where it is blank or something else."""
+        text = row.text(column)
+        if not text or self._doubted(row, column):
+            return None
+        number = _NUMBER.fullmatch(text)
+        if number and not number[1] and not (number[3] or "").strip("0"):
+            text = str(int(number[2]))
+        if text in _MARKS:
+            return _MARKS[text]
+        self.find(
+            "not-a-mark",
+            self.place(row, column),
+            text,
+            f"{quoted(text)} is no mark.",
+            "Write 1 if it is right, 0 if not, and nothing where it was not marked.",
+        )
+        return None
+
+    def _doubted(self, row: Row, column: int) -> bool:
+        """Say whether a cell holds a formula without a number, or a fault, and tell."""
+        place = self.place(row, column)
+        doubt = self.table.doubts.get(place)
+        if doubt is Doubt.NO_VALUE:
+            self.find(
+                "formula-without-value",
+                place,
+                row.text(column),
+                "This formula has not been worked out, so its value is not known.",
+                "Open and save the file in your spreadsheet program, or write the number itself.",
+            )
+        elif doubt is Doubt.ERROR_VALUE:
+            self.find(
+                "formula-with-fault",
+                place,
+                row.text(column),
+                f"This formula comes to a fault, {quoted(row.text(column))}.",
+                "Mend the formula, or write the number itself.",
+            )
+        return doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE}
+
+
+def plain_label(text: str) -> str:
+    """Return a label as it is compared: `Card 7` and `7.0` are 7."""
+    bare = re.sub(r"(?i)^(?:card|paper|no\.?)\s*", "", " ".join(text.split()))
+    return re.sub(r"^(\d+)[.,]0+$", r"\1", bare)
+
+
+def rows_below(table: Table, row: int) -> Iterator[Row]:
+    """Yield the rows below one of a number."""
+    return (each for each in table.rows if each.number > row)

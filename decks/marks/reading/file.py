@@ -1,0 +1,128 @@
+"""Marks from a deck's folder, from `marks.xlsx`, or from a CSV of the same shape."""
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from cards.finding import Finding, Severity, UnreadableFileError, ranked
+from cards.place import Place
+from cards.reading.file import tables_of
+from cards.reading.headings import key
+from cards.reading.table import Table
+from decks.deck import Deck
+from decks.marks.marked import Count, MarkedGuide, Marks
+from decks.marks.reading.cells import Sheet
+from decks.marks.reading.guides import read_guides
+from decks.marks.reading.heads import doubled_headings, head_of, missing_heading
+from decks.marks.reading.tally import read_tally
+
+_STEM = "marks"
+_WORKBOOKS = (".xlsx", ".xlsm", ".ods")
+_TEXTS = (".csv", ".tsv")
+_OTHERS = {"score"}
+"""Sheets of ours that hold no marks of students."""
+
+
+def read_marks(path: Path, deck: Deck) -> Marks:
+    """Read the marks of a deck; `path` is a file, or the deck's folder.
+
+    In a folder the file is `marks.xlsx`, or where nothing is filled in there, files of delimited
+    text whose names begin with “marks”. What is wrong with single cells is found, and left out; the
+    rest is used. Raises `UnreadableFileError` for a file that is not there or cannot be read, and
+    for a folder without one.
+    """
+    if not path.is_dir():
+        return _read([path], deck)
+    workbooks, texts = _files(path, _WORKBOOKS), _files(path, _TEXTS)
+    if not workbooks and not texts:
+        raise UnreadableFileError(
+            f"There is no marks.xlsx in {path.name}. Put it back from where it was moved to, or "
+            "name the file that the marks are in."
+        )
+    marks = _read(workbooks[:1], deck) if workbooks else Marks()
+    unread = [*workbooks[1:], *texts]
+    if texts and marks.is_empty and not marks.findings:
+        marks, unread = _read(texts, deck), workbooks[1:]
+    return Marks(marks.counts, marks.guides, (*marks.findings, *map(_not_read, unread)))
+
+
+def marks_in(folder: Path, deck: Deck) -> Marks:
+    """Return the marks in a deck's folder as `read_marks` does; what cannot be read is found."""
+    if not _files(folder, (*_WORKBOOKS, *_TEXTS)):
+        return Marks()
+    try:
+        return read_marks(folder, deck)
+    except UnreadableFileError as error:
+        wrong = "The marks of this deck could not be read, and do not count."
+        place = Place(f"{folder.parent.name}/{folder.name}")
+        found = Finding("marks-not-read", Severity.WARNING, place, "", wrong, str(error))
+        return Marks(findings=(found,))
+
+
+def _files(folder: Path, endings: Sequence[str]) -> list[Path]:
+    """Return the files of marks in a folder: first the one that came with the deck."""
+    found = [
+        path
+        for path in folder.iterdir()
+        if path.suffix.lower() in endings
+        and path.stem.casefold().startswith(_STEM)
+        and not path.name.startswith(".")
+    ]
+    exact = [_STEM + ending for ending in endings]
+    return sorted(found, key=lambda path: (path.name.casefold() not in exact, path.name))
+
+
+def _not_read(path: Path) -> Finding:
+    return Finding(
+        "marks-beside",
+        Severity.NOTE,
+        Place(path.name),
+        "",
+        "This file was not read: the marks of a deck are read from one file.",
+        "Name it if it is the one to read: --marks.",
+    )
+
+
+def _read(paths: Sequence[Path], deck: Deck) -> Marks:
+    counts: list[Count] = []
+    guides: list[MarkedGuide] = []
+    findings: list[Finding] = []
+    for path in paths:
+        tables, found = tables_of(path)
+        findings += found
+        read = [_read_table(table, deck, counts, guides, findings) for table in tables]
+        if not any(read) and not findings:
+            findings.append(_no_marks(path))
+    return Marks(tuple(counts), tuple(guides), ranked(findings))
+
+
+def _read_table(
+    table: Table,
+    deck: Deck,
+    counts: list[Count],
+    guides: list[MarkedGuide],
+    findings: list[Finding],
+) -> bool:
+    """Read a table, if it holds marks or ought to; return whether it does."""
+    head = head_of(table)
+    if head is None:
+        missing = None if key(table.title) in _OTHERS else missing_heading(table)
+        findings += [missing] if missing else []
+        return missing is not None
+    sheet = Sheet(table, list(doubled_headings(table, head)))
+    if head.is_tally:
+        counts += read_tally(sheet, head, deck)
+    elif deck.guides:
+        guides += read_guides(sheet, head, deck)
+    findings += sheet.findings
+    return True
+
+
+def _no_marks(path: Path) -> Finding:
+    return Finding(
+        "no-marks-sheet",
+        Severity.ERROR,
+        Place(path.name),
+        "",
+        "There is no sheet here with the headings of the tally or of the study guides.",
+        "Put the headings back as they came: Card, Tries and Right, or Paper and the blanks.",
+    )

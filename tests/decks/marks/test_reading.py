@@ -1,0 +1,396 @@
+"""Marks as teachers fill them in, and the slips that happen."""
+
+import csv
+import tempfile
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from support.marking import HEADED, Book, deck, for_class, in_rounds, in_sets
+from support.office import converted, needs_office
+from support.packed import SHEET, workbook_with
+
+from cards.finding import Severity, UnreadableFileError
+from decks.marks.forms import blanks_of
+from decks.marks.reading import marks_in, read_marks
+
+
+def read(book, deck, tmp_path):
+    return read_marks(book.saved(tmp_path / "marks.xlsx"), deck)
+
+
+def told(marks):
+    return [(found.code, found.place.sheet, found.place.cell) for found in marks.findings]
+
+
+def keys(deck):
+    """The keys of the class guide's blanks, in its own order."""
+    return [item.key for item in blanks_of(deck.guides[0]).values()]
+
+
+def key_of(deck, label, owner=None):
+    """The key of a card, found without the code under test."""
+    return next(
+        card.item.key
+        for card in deck.cards
+        if card.label == str(label) and owner in {None, deck.owners[card.team].name}
+    )
+
+
+@pytest.mark.parametrize("make", [deck, for_class, in_rounds, in_sets])
+def test_a_workbook_as_it_came_holds_nothing_and_nothing_is_found(make, tmp_path):
+    made = make()
+    marks = read(Book(made), made, tmp_path)
+    assert marks.is_empty
+    assert marks.findings == ()
+
+
+def test_what_is_filled_in_is_read_and_the_rest_is_not_missed(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(2, 5, 4)
+    book.count(6, 3, 0)
+    book.paper([1, 0, None, 1, 0, 1], 1)
+    book.paper([None, 1, None, None, None, None], 9)
+    marks = read(book, made, tmp_path)
+    assert marks.findings == ()
+    assert [(c.item, c.right, c.tries) for c in marks.counts] == [
+        (key_of(made, 2), 4, 5),
+        (key_of(made, 6), 0, 3),
+    ]
+    (guide,) = marks.guides
+    assert guide.items == tuple(keys(made))
+    assert guide.papers == ((1, 0, None, 1, 0, 1), (None, 1, None, None, None, None))
+
+
+def test_an_item_on_a_card_and_in_a_guide_is_added_up(tmp_path):
+    made = for_class(4)
+    book = Book(made)
+    book.paper([1, 0, 1, 1], 1)
+    book.paper([0, 0, 1, 1], 2)
+    label = next(int(card.label) for card in made.hands[0] if card.item.key == keys(made)[0])
+    book.count(label, 6, 5)
+    assert read(book, made, tmp_path).by_item[keys(made)[0]] == (6, 8)
+
+
+def test_the_papers_of_each_team_are_of_its_own_items(tmp_path):
+    made = deck(22)
+    book = Book(made)
+    book.paper([1, 0, 1], 3, team="Otter")
+    marks = read(book, made, tmp_path)
+    assert marks.findings == ()
+    (guide,) = marks.guides
+    own = [item.key for part in made.guides[1].parts for item in part.blanks]
+    assert (guide.team, list(guide.items)) == ("Otter", own)
+    assert guide.papers[0][:3] == (1, 0, 1)
+
+
+def test_cards_with_the_same_number_are_told_apart_by_their_set(tmp_path):
+    made = in_sets()
+    book = Book(made)
+    row = book.row_of(book.tally, 3, "Set 2")
+    for name, value in (("Tries", 4), ("Right", 3)):
+        book.tally.cell(row, book.column(book.tally, name)).value = value
+    (count,) = read(book, made, tmp_path).counts
+    assert count.item == key_of(made, 3, "Set 2")
+    book.tally.cell(row, 2).value = None
+    marks = read(book, made, tmp_path)
+    assert (marks.counts, told(marks)) == ((), [("no-such-owner", "Tally", f"B{row}")])
+
+
+SLIPS = {
+    "more-right-than-tries": (3, 4),
+    "count-missing": (None, 2),
+    "not-a-count": (-2, 0),
+}
+
+
+@pytest.mark.parametrize(("code", "counts"), SLIPS.items())
+def test_a_slip_in_a_count_is_found_and_the_other_rows_are_used(code, counts, tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.count(3, *counts)
+    book.count(4, 5, 5)
+    marks = read(book, made, tmp_path)
+    place = f"D{row}" if code == "more-right-than-tries" else f"C{row}"
+    assert told(marks) == [(code, "Tally", place)]
+    assert [count.right for count in marks.counts] == [5]
+
+
+@pytest.mark.parametrize("value", ["four", 2.5, "4 of 5", "1/2", "-1", "x"])
+def test_what_is_no_whole_number_is_no_count(value, tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.count(3, value, 1)
+    assert told(read(book, made, tmp_path)) == [("not-a-count", "Tally", f"C{row}")]
+
+
+@pytest.mark.parametrize("value", ["4", 4.0, " 4 ", "4,0"])
+def test_a_number_however_it_was_typed_is_a_count(value, tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(3, value, 1)
+    marks = read(book, made, tmp_path)
+    assert (marks.findings, marks.counts[0].tries) == ((), 4)
+
+
+@pytest.mark.parametrize("value", [2, -1, 0.5, "right", "✓", "10"])
+def test_what_is_neither_one_nor_nought_is_no_mark(value, tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.paper([1, value, 0], 4)
+    marks = read(book, made, tmp_path)
+    assert told(marks) == [("not-a-mark", "Study guides", f"D{row}")]
+    assert marks.guides[0].papers == ((1, None, 0, None, None, None),)
+
+
+def test_a_formula_that_was_never_worked_out_is_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.count(3, "=2+3", 1)
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.place.cell) == ("formula-without-value", f"C{row}")
+    assert "save" in found.mend
+
+
+def test_a_formula_that_comes_to_a_fault_is_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.count(3, "#DIV/0!", 1)
+    assert told(read(book, made, tmp_path)) == [("formula-with-fault", "Tally", f"C{row}")]
+
+
+def test_a_card_that_does_not_exist_is_found_with_the_labels_there_are(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.tally.append([17, "Another", 3, 2])
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.place.cell) == ("no-such-card", f"A{HEADED + 7}")
+    assert "1 to 6" in found.mend
+
+
+def test_a_card_in_two_rows_is_added_up_and_told(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.tally.append([2, None, 4, 1])
+    marks = read(book, made, tmp_path)
+    assert [found.code for found in marks.findings] == ["card-twice"]
+    assert marks.by_item[key_of(made, 2)] == (3, 7)
+
+
+def test_a_column_that_was_sorted_by_itself_is_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    rows = [book.count(label, 4, 2) for label in (2, 3, 5)]
+    texts = [book.tally.cell(row, 2).value for row in rows]
+    for row, text in zip(rows[:2], reversed(texts[:2]), strict=True):
+        book.tally.cell(row, 2).value = text
+    marks = read(book, made, tmp_path)
+    assert [code for code, *_ in told(marks)] == ["columns-apart"] * 2
+    assert [count.item for count in marks.counts] == [key_of(made, 5)]
+
+
+def test_a_row_for_a_sum_of_the_teachers_own_is_left_alone(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.tally.append(["Total", None, 3, 2])
+    marks = read(book, made, tmp_path)
+    assert (marks.findings, len(marks.counts)) == ((), 1)
+
+
+def test_sheets_may_be_renamed_and_columns_moved(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.paper([1, 0, 1, 1, 1, 0], 1)
+    before = read(book, made, tmp_path)
+    book.tally.move_range("B5:B11", cols=6)
+    book.guides.move_range("C5:C30", cols=9)
+    book.tally.title, book.guides.title = "Monday", "Week 3 papers"
+    after = read(book, made, tmp_path)
+    assert after.findings == ()
+    assert (after.counts, after.guides) == (before.counts, before.guides)
+
+
+def test_a_heading_that_was_changed_is_found_and_the_likely_one_named(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.tally["C5"] = "Triess"
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.place.sheet, found.place.cell) == ("heading-missing", "Tally", "C5")
+    assert "“Tries”" in found.wrong
+
+
+def test_two_columns_with_one_heading_are_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.tally["G5"] = "Right"
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.place.cell) == ("heading-twice", "G5")
+
+
+def test_a_mark_for_a_blank_that_a_guide_does_not_have_is_found(tmp_path):
+    made = deck(22)  # hands of 6 and 5
+    short = next(guide for guide in made.guides if len(blanks_of(guide)) == 5)
+    book = Book(made)
+    row = book.paper([1, 1, 1, 1, 1, 1], 1, team=short.team)
+    marks = read(book, made, tmp_path)
+    assert told(marks) == [("no-such-blank", "Study guides", f"I{row}")]
+    assert marks.guides[0].papers == ((1, 1, 1, 1, 1),)
+
+
+def test_a_team_that_does_not_exist_is_found_and_the_likely_one_named(tmp_path):
+    made = deck()
+    book = Book(made)
+    row = book.paper([1, 1], 1, team="Otter")
+    book.guides.cell(row, 1).value = "Oter"
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.mend) == ("no-such-team", "Did you mean Otter?")
+
+
+def test_a_name_in_place_of_a_number_is_not_repeated(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.paper([1, 1, 0, 0, 1, 1], 1)
+    book.guides.cell(row, 1).value = "Wren Meadowsweet"
+    marks = read(book, made, tmp_path)
+    (found,) = marks.findings
+    assert (found.code, found.severity) == ("paper-not-numbered", Severity.WARNING)
+    assert "Wren" not in repr(marks)
+    assert len(marks.guides[0].papers) == 1
+
+
+def test_two_papers_with_one_number_are_both_counted_and_told(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.paper([1], 1)
+    book.paper([0], 2)
+    book.guides.cell(book.row_of(book.guides, 2), 1).value = 1
+    marks = read(book, made, tmp_path)
+    assert [found.code for found in marks.findings] == ["paper-twice"]
+    assert len(marks.guides[0].papers) == 2
+
+
+def test_more_papers_than_rows_are_read(tmp_path):
+    made = for_class(6, students=24)
+    book = Book(made)
+    book.guides.append([25, None, 1, 0, 1, 1, 1, 0])
+    marks = read(book, made, tmp_path)
+    assert (marks.findings, marks.guides[0].papers) == ((), ((1, 0, 1, 1, 1, 0),))
+
+
+def test_a_great_many_tries_are_told_and_used(tmp_path):
+    made = for_class(6, students=24)
+    book = Book(made)
+    book.count(1, 2400, 2000)
+    marks = read(book, made, tmp_path)
+    assert [found.code for found in marks.findings] == ["many-tries"]
+    assert marks.counts[0].tries == 2400
+
+
+def as_csv(sheet, path):
+    with path.open("w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows(sheet.iter_rows(values_only=True))
+
+
+def test_csv_of_the_same_shape_reads_the_same(tmp_path):
+    made = for_class(22)
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.paper([1, 0] * 11, 1)
+    whole = read(book, made, tmp_path)
+    folder = tmp_path / "texts"
+    folder.mkdir()
+    as_csv(book.tally, folder / "marks-Tally.csv")
+    as_csv(book.guides, folder / "marks-Study guides.csv")
+    assert read_marks(folder, made) == whole
+    assert read_marks(folder / "marks-Tally.csv", made).counts == whole.counts
+
+
+def test_a_csv_beside_a_filled_workbook_is_named_and_not_read(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(2, 3, 2)
+    as_csv(book.tally, tmp_path / "marks.csv")
+    book.saved(tmp_path / "marks.xlsx")
+    marks = read_marks(tmp_path, made)
+    assert marks.by_item == {key_of(made, 2): (2, 3)}
+    assert [found.code for found in marks.findings] == ["marks-beside"]
+
+
+def test_a_csv_beside_a_blank_workbook_is_read(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.saved(tmp_path / "marks.xlsx")
+    book.count(2, 3, 2)
+    as_csv(book.tally, tmp_path / "marks.csv")
+    marks = read_marks(tmp_path, made)
+    assert (marks.by_item, marks.findings) == ({key_of(made, 2): (2, 3)}, ())
+
+
+def test_a_workbook_of_something_else_is_told(tmp_path):
+    path = workbook_with(tmp_path / "marks.xlsx", {})
+    assert [found.code for found in read_marks(path, deck()).findings] == ["no-marks-sheet"]
+
+
+def test_a_file_that_is_not_there_is_an_expected_failure(tmp_path):
+    for place in (tmp_path, tmp_path / "marks.xlsx"):
+        with pytest.raises(UnreadableFileError):
+            read_marks(place, deck())
+    assert marks_in(tmp_path, deck()).is_empty
+
+
+def test_a_damaged_file_does_not_stop_what_reads_many_decks(tmp_path):
+    (tmp_path / "marks.xlsx").write_bytes(b"PK\x03\x04 no more")
+    (found,) = marks_in(tmp_path, deck()).findings
+    assert found.code == "marks-not-read"
+
+
+def test_a_file_that_unpacks_to_far_too_much_is_refused(tmp_path):
+    bomb = (b" " * (1 << 20) for _ in range(500))
+    path = workbook_with(tmp_path / "marks.xlsx", {SHEET: bomb})
+    assert path.stat().st_size < 10 << 20
+    with pytest.raises(UnreadableFileError, match="far larger"):
+        read_marks(path, deck())
+
+
+@needs_office
+def test_what_another_program_saves_reads_the_same(tmp_path):
+    made = for_class(22)
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.paper([1, 0, None] * 7, 1)
+    path = book.saved(tmp_path / "marks.xlsx")
+    mine = read_marks(path, made)
+    (tmp_path / "again").mkdir()
+    for kind in ("xlsx", "ods"):
+        again = converted(path, kind, tmp_path / "again")
+        assert read_marks(again, made) == mine
+
+
+MARK = st.sampled_from([1, 0, None])
+
+
+@settings(max_examples=25, deadline=None)
+@given(
+    st.dictionaries(st.integers(1, 8), st.tuples(st.integers(0, 9), st.integers(0, 9))),
+    st.lists(st.lists(MARK, min_size=8, max_size=8), max_size=6),
+)
+def test_all_that_is_filled_in_and_nothing_else_is_read(counts, papers):
+    made = for_class(8)
+    book = Book(made)
+    for label, (right, wrong) in counts.items():
+        book.count(label, right + wrong, right)
+    for number, paper in enumerate(papers, start=1):
+        book.paper(paper, number)
+    with tempfile.TemporaryDirectory() as folder:
+        marks = read_marks(book.saved(Path(folder) / "marks.xlsx"), made)
+    assert marks.findings == ()
+    assert {count.item: (count.right, count.tries) for count in marks.counts} == {
+        key_of(made, label): (right, right + wrong) for label, (right, wrong) in counts.items()
+    }
+    kept = [tuple(paper) for paper in papers if any(mark is not None for mark in paper)]
+    assert [paper for guide in marks.guides for paper in guide.papers] == kept
