@@ -1,8 +1,10 @@
 """The dealt result: cards with their labels, and what belongs to them for the lesson."""
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from cards.item import Item
+from decks.aims import Plan
 from decks.bank import Guide
 from decks.choosing import Choice
 from decks.dealing import Deal
@@ -27,7 +29,8 @@ class Deck:
     The owners are those whose cards make a pile: the teams, or the rounds or sets of a lesson
     where the cards are nobody's. `deal` is None there. `pool` holds all items that could be in the
     deck, `choice` how some of them were chosen, or None where all are in. `lesson` is what the
-    activity needs besides cards.
+    activity needs besides cards; `plan` is what a next deck was chosen for, `shares` what share is
+    expected to get an item right, by its key, where marks say more than its level.
     """
 
     recipe: Recipe
@@ -40,6 +43,8 @@ class Deck:
     hands: tuple[tuple[Card, ...], ...]
     guides: tuple[Guide, ...]
     lesson: Lesson | None = None
+    plan: Plan | None = None
+    shares: Mapping[str, float] = field(default_factory=dict)
 
     @property
     def name(self) -> str:
@@ -50,6 +55,10 @@ class Deck:
     def cards(self) -> tuple[Card, ...]:
         """All cards, owner by owner."""
         return tuple(card for hand in self.hands for card in hand)
+
+    def expected(self, item: Item) -> float:
+        """Return the share expected to get an item right: by marks where there are any."""
+        return self.shares.get(item.key, item.level.expected_share)
 
     @property
     def shared(self) -> bool:

@@ -8,8 +8,10 @@ from decks.activities.organizer import organizer
 from decks.activities.review import review
 from decks.activities.rounds import rounds
 from decks.activities.stations import stations
+from decks.aims import Plan
 from decks.amounts import ALL
 from decks.choosing import Choice, choose
+from decks.dealing import ShareOf, share_by_level
 from decks.deck import Deck
 from decks.lesson.exercises import Exercise, standard
 from decks.recipe import Activity, Recipe
@@ -22,24 +24,27 @@ def asked_kinds(activity: Activity) -> tuple[Kind, ...]:
     return (Kind.VOCABULARY, Kind.FACT, Kind.QUESTION)
 
 
-def make_deck(
+def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and chosen by)
     recipe: Recipe,
     items: Sequence[Item],
     *,
     number: int,
     seed: str,
     exercises: Sequence[Exercise] | None = None,
+    plan: Plan | None = None,
 ) -> Deck:
     """Choose the items, give the cards their owners and labels, and add what the lesson needs.
 
-    `exercises` are those of the workbook; without any, our own. Pure: the same arguments give the
+    `exercises` are those of the workbook; without any, our own. With a `plan` the items are its
+    choice, and its recipe is to be that of the deck. Pure: the same arguments give the
     same deck.
     """
     kinds = asked_kinds(recipe.activity)
     pool = tuple(item for item in items if item.kind in kinds)
-    choice = _choice(recipe, pool, seed)
+    choice = plan.choice if plan else _choice(recipe, pool, seed)
     chosen = pool if choice is None else choice.items
-    made = _arranged(recipe, chosen, pool, exercises or standard(), seed)
+    share_of = plan.share if plan else share_by_level
+    made = _arranged(recipe, chosen, pool, exercises or standard(), seed, share_of)
     return Deck(
         recipe,
         number,
@@ -51,7 +56,17 @@ def make_deck(
         made.hands,
         made.guides,
         made.lesson,
+        plan,
+        _shares(plan),
     )
+
+
+def _shares(plan: Plan | None) -> dict[str, float]:
+    """Return by key the shares that marks have moved away from what the level says."""
+    if plan is None:
+        return {}
+    shares = {item: plan.share(item) for item in plan.choice.items}
+    return {item.key: share for item, share in shares.items() if share != item.level.expected_share}
 
 
 def _choice(recipe: Recipe, pool: Sequence[Item], seed: str) -> Choice | None:
@@ -60,17 +75,18 @@ def _choice(recipe: Recipe, pool: Sequence[Item], seed: str) -> Choice | None:
     return choose(pool, count=recipe.cards, mix=recipe.mix, seed=seed)
 
 
-def _arranged(
+def _arranged(  # noqa: PLR0913, PLR0917  (what the activities need between them)
     recipe: Recipe,
     items: Sequence[Item],
     pool: Sequence[Item],
     exercises: Sequence[Exercise],
     seed: str,
+    share_of: ShareOf,
 ) -> Arrangement:
     if recipe.activity is Activity.ROUNDS:
-        return rounds(recipe, items, exercises, seed)
+        return rounds(recipe, items, exercises, seed, share_of)
     if recipe.activity is Activity.STATIONS:
-        return stations(recipe, items, seed)
+        return stations(recipe, items, seed, share_of)
     if recipe.activity is Activity.ORGANIZER:
         return organizer(recipe, items, seed)
-    return review(recipe, items, pool, seed)
+    return review(recipe, items, pool, seed, share_of)

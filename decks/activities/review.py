@@ -1,23 +1,32 @@
 """Cards that are asked and answered, or gathered: each team has its own."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled
 from decks.bank import Guide, make_guide
-from decks.dealing import Deal, deal_copies, deal_shares
-from decks.recipe import Dealing, GuideFor, Recipe
+from decks.dealing import Deal, ShareOf, deal_copies, deal_shares, share_by_level
+from decks.recipe import Dealing, GuideFor, Recipe, Support
 
 
-def review(recipe: Recipe, items: Sequence[Item], pool: Sequence[Item], seed: str) -> Arrangement:
+def review(
+    recipe: Recipe,
+    items: Sequence[Item],
+    pool: Sequence[Item],
+    seed: str,
+    share_of: ShareOf = share_by_level,
+) -> Arrangement:
     """Deal the items to the teams, label the cards and write the study guides.
 
     A hand's order is the seed's, so that a number says nothing of level, topic or answer, and a
     team's numbers follow one another, so that a lost card shows.
     """
     names = [team.name for team in recipe.teams]
-    dealt = deal_copies if recipe.deal is Dealing.COPIES else deal_shares
-    deal = dealt(items, names, seed)
+    if recipe.deal is Dealing.COPIES:
+        deal = deal_copies(items, names, seed)
+    else:
+        deal = deal_shares(items, names, seed, share_of)
     hands = labelled(deal.hands, run_on=recipe.deal is Dealing.SHARES)
     return Arrangement(recipe.teams, hands, deal, _guides(recipe, deal, items, pool, seed))
 
@@ -26,10 +35,28 @@ def _guides(
     recipe: Recipe, deal: Deal, items: Sequence[Item], pool: Sequence[Item], seed: str
 ) -> tuple[Guide, ...]:
     return tuple(
-        make_guide(team, blanks, pool, extra_words=recipe.extra_words, seed=seed)
+        _guide(recipe, team, blanks, pool, seed)
         for team, blanks in _asked(recipe, deal, items)
         if blanks
     )
+
+
+def _guide(
+    recipe: Recipe, team: str | None, blanks: Sequence[Item], pool: Sequence[Item], seed: str
+) -> Guide:
+    """Write a guide; extra words are for a bank.
+
+    A second version has a harder bank, or no hints any more; without either there is none.
+    """
+    second = recipe.early_finishers
+    if recipe.support is Support.BANK:
+        extra = recipe.extra_words
+        closer = recipe.closer_words
+        return make_guide(
+            team, blanks, pool, extra_words=extra, seed=seed, second=second, closer=closer
+        )
+    guide = make_guide(team, blanks, pool, extra_words=0, seed=seed)
+    return replace(guide, second=guide.parts if second and recipe.support is Support.HINTS else ())
 
 
 def _asked(

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled, owners_called
+from decks.dealing import ShareOf, share_by_level
 from decks.deck import Card
 from decks.lesson import Call, Called
 from decks.lesson.calling import calling_order, rounds_for, seconds_to_allow
@@ -14,12 +15,16 @@ from decks.team import MOST_TEAMS
 
 
 def rounds(
-    recipe: Recipe, items: Sequence[Item], exercises: Sequence[Exercise], seed: str
+    recipe: Recipe,
+    items: Sequence[Item],
+    exercises: Sequence[Exercise],
+    seed: str,
+    share_of: ShareOf = share_by_level,
 ) -> Arrangement:
     """Put the questions into their calling order, each with an exercise."""
     generator = random.Random(f"{seed}/rounds")
     count = min(rounds_for(len(items), recipe.rounds), MOST_TEAMS)
-    hands = labelled(calling_order(items, count, generator), run_on=True)
+    hands = labelled(calling_order(items, count, generator, share_of), run_on=True)
     moves = order_exercises(exercises, len(items), generator)
     called = Called(tuple(_called(hand, moves) for hand in hands))
     return Arrangement(owners_called("Round", len(hands)), hands, lesson=called)

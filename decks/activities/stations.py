@@ -5,22 +5,25 @@ from collections.abc import Sequence
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled, owners_called
+from decks.dealing import ShareOf, share_by_level
 from decks.lesson import Bases
 from decks.lesson.bases import at_bases, equal_sets, rising_sets, sets_for
 from decks.recipe import Recipe, Sets
 from decks.team import MOST_TEAMS
 
 
-def stations(recipe: Recipe, items: Sequence[Item], seed: str) -> Arrangement:
+def stations(
+    recipe: Recipe, items: Sequence[Item], seed: str, share_of: ShareOf = share_by_level
+) -> Arrangement:
     """Part the items into sets, and order each so that a base changes its topic.
 
     A card's label is the number of its base.
     """
     count = sets_for(len(items), recipe.rounds, MOST_TEAMS)
     if recipe.sets is Sets.RISING:
-        parted = rising_sets(items, count, random.Random(f"{seed}/sets"))
+        parted = rising_sets(items, count, random.Random(f"{seed}/sets"), share_of)
     else:
-        parted = sorted(equal_sets(items, count, seed), key=len, reverse=True)
+        parted = sorted(equal_sets(items, count, seed, share_of), key=len, reverse=True)
     placed = at_bases(
         sorted(parted, key=len, reverse=True) if recipe.sets is Sets.EQUAL else parted
     )

@@ -2,8 +2,9 @@
 
 from decks.bank.accepting import one_line
 from decks.bank.guide import Guide, GuidePart, make_guide
+from decks.bank.hints import hint_of
 from decks.bank.soundness import Swap, findings_about, has_one_word_each, is_sound, swappable
-from decks.bank.wording import directions
+from decks.bank.wording import directions, noun_of
 
 __all__ = [
     "Guide",
@@ -12,8 +13,10 @@ __all__ = [
     "directions",
     "findings_about",
     "has_one_word_each",
+    "hint_of",
     "is_sound",
     "make_guide",
+    "noun_of",
     "one_line",
     "swappable",
 ]

@@ -45,20 +45,40 @@ def word_of(item: Item) -> Word:
 
 
 def choose_extras(
-    blanks: Sequence[Word], pool: Sequence[Word], count: int, rng: random.Random
+    blanks: Sequence[Word],
+    pool: Sequence[Word],
+    count: int,
+    rng: random.Random,
+    *,
+    closest: bool = False,
 ) -> tuple[str, ...]:
     """Choose words of the pool that fit no blank: fewer than `count` where there are no more.
 
     Taken first are those of the kind that most blanks have, of like form, and of the blanks'
-    topics; the rest is by lot. No word fits where the blank accepts it, where both ask the same,
+    topics; the rest is by lot. With `closest` they are those that are most easily taken for the
+    answer of some blank. No word fits where the blank accepts it, where both ask the same,
     or where both accept a text in common: two words for one thing are right for each other.
     """
     right = frozenset[str]().union(*(blank.accepted for blank in blanks))
     prompts = {blank.prompt for blank in blanks}
     extras = [word for word in pool if word.prompt not in prompts and not word.accepted & right]
     rng.shuffle(extras)
-    extras.sort(key=_Likeness(blanks).unlike)
+    if closest:
+        extras.sort(key=lambda word: min(_distance(word, blank) for blank in blanks))
+    else:
+        extras.sort(key=_Likeness(blanks).unlike)
     return tuple(_once(word.text for word in extras if word.text))[:count]
+
+
+def _distance(word: Word, blank: Word) -> tuple[int, ...]:
+    """Return how far a word is from a blank's answer: in kind, topic, form, then in length."""
+    return (
+        word.kind is not blank.kind,
+        word.topic != blank.topic,
+        word.form != blank.form,
+        abs(word.words - blank.words),
+        abs(word.letters - blank.letters),
+    )
 
 
 def _once(texts: Iterable[str]) -> list[str]:

@@ -13,6 +13,10 @@ from decks.bank.fits import fits_of
 from decks.bank.guessing import chance_of_full_score, mean_earned
 from decks.bank.parting import parted
 
+MORE = 4
+"""The second version has as many extra words as blanks, so that guessing earns half as much as
+without them, and at least so many more than the first; our own judgement."""
+
 
 @dataclass(frozen=True, slots=True)
 class GuidePart:
@@ -34,38 +38,62 @@ class GuidePart:
 
 @dataclass(frozen=True, slots=True)
 class Guide:
-    """The study guide of a team, or of all where `team` is None."""
+    """The study guide of a team, or of all where `team` is None.
+
+    `second` holds the parts of its second version, if there is one: the same blanks in the same
+    order, with harder banks, so that one key serves both.
+    """
 
     team: str | None
     parts: tuple[GuidePart, ...]
+    second: tuple[GuidePart, ...] = ()
 
 
-def make_guide(  # noqa: PLR0913  (three things, three choices)
+def make_guide(  # noqa: PLR0913  (three things, four choices)
     team: str | None,
     items: Sequence[Item],
     pool: Sequence[Item],
     *,
     extra_words: int,
     seed: str,
+    second: bool = False,
+    closer: bool = False,
     most: int = 10,
 ) -> Guide:
     """Write the study guide for the items, at most `most` blanks in a part.
 
     The extra words of each part come from the answers of the pool. A kind has parts of its own
-    where it has four items or more.
+    where it has four items or more. `second` asks for a second version, whose banks have more
+    extra words, and closer ones; `closer` takes closer ones in the first version too.
     """
     rng = random.Random(f"{seed}/guide/{team}")
     order = list(items)
     rng.shuffle(order)
     words = [word_of(item) for item in pool]
-    parts = [_part(part, words, extra_words, rng) for part in parted(order, most)]
-    return Guide(team, tuple(parts))
+    parted_order = parted(order, most)
+    parts = [
+        _part(part, choose_extras(_words_of(part), words, extra_words, rng, closest=closer))
+        for part in parted_order
+    ]
+    harder = [
+        _part(part, choose_extras(_words_of(part), words, count, rng, closest=True))
+        for part in (parted_order if second else [])
+        for count in [max(len(part), extra_words + MORE)]
+    ]
+    return Guide(team, tuple(parts), tuple(harder))
 
 
-def _part(
-    blanks: Sequence[Item], pool: Sequence[Word], extra_words: int, rng: random.Random
-) -> GuidePart:
-    extras = choose_extras([word_of(blank) for blank in blanks], pool, extra_words, rng)
+def as_one(parts: Sequence[GuidePart]) -> GuidePart:
+    """Return the parts as one, for students who have the words of all of them on cards."""
+    blanks = [blank for part in parts for blank in part.blanks]
+    return _part(blanks, tuple(word for part in parts for word in part.extra_words))
+
+
+def _words_of(blanks: Sequence[Item]) -> list[Word]:
+    return [word_of(blank) for blank in blanks]
+
+
+def _part(blanks: Sequence[Item], extras: tuple[str, ...]) -> GuidePart:
     answers: dict[str, str] = {}
     for blank in blanks:
         answers.setdefault(folded(blank.answer), one_line(blank.answer))

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from cards.finding import Finding, Severity
 from cards.item import Item
 from decks.bank.fits import fits_of, own_words
-from decks.bank.guide import Guide, GuidePart
+from decks.bank.guide import Guide, GuidePart, as_one
 from decks.bank.matching import has_exactly_one, round_from
 
 
@@ -77,13 +77,14 @@ def _rounds(part: GuidePart) -> Iterator[Swap]:
             yield Swap(tuple(part.blanks[number] for number in way))
 
 
-def findings_about(guide: Guide) -> tuple[Finding, ...]:
+def findings_about(guide: Guide, *, gathered: bool = False) -> tuple[Finding, ...]:
     """Return a warning for each swap in a guide, at the cell of the clue that stands last.
 
     The same two clues are told of once, though several parts or guides may hold them: nothing in
-    a finding depends on the team.
+    a finding depends on the team. `gathered` says that word cards are the bank, of all parts.
     """
-    found = [_finding(swap) for part in guide.parts for swap in swappable(part)]
+    parts = (as_one(guide.parts),) if gathered else guide.parts
+    found = [_finding(swap) for part in parts for swap in swappable(part)]
     return tuple(dict.fromkeys(found))
 
 

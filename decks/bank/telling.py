@@ -1,8 +1,9 @@
 """What the teacher is told of a part: what guessing earns, and whether one way alone is right."""
 
 from decks.bank.fits import fits_of
-from decks.bank.guide import GuidePart
+from decks.bank.guide import Guide, GuidePart, as_one
 from decks.bank.soundness import Swap, has_one_word_each, swappable
+from decks.words import listed
 
 _NEVER_MIND = 1_000_000_000
 _SMALL = 10
@@ -63,12 +64,36 @@ def about_solutions(part: GuidePart) -> str:
     return " ".join(_accept(part, swap) for swap in swaps)
 
 
+def about_cards(guide: Guide) -> str:
+    """Say what else is right where gathered cards are the bank of all parts; nothing, as a rule."""
+    whole = as_one(guide.parts)
+    return " ".join(_accept_anywhere(guide, swap) for swap in swappable(whole))
+
+
+def _accept_anywhere(guide: Guide, swap: Swap) -> str:
+    places = sorted(
+        (n, part.blanks.index(item) + 1)
+        for n, part in enumerate(guide.parts, start=1)
+        for item in swap.items
+        if item in part.blanks
+    )
+    if len(guide.parts) == 1:
+        blanks = _blanks([str(blank) for _part, blank in places])
+    else:
+        blanks = listed([f"part {part}, blank {blank}" for part, blank in places], "and")
+        blanks = blanks[0].upper() + blanks[1:]
+    return _accepted(blanks, len(places), swap)
+
+
 def _accept(part: GuidePart, swap: Swap) -> str:
     numbers = sorted(part.blanks.index(item) + 1 for item in swap.items)
-    blanks = _blanks([str(number) for number in numbers])
+    return _accepted(_blanks([str(number) for number in numbers]), len(numbers), swap)
+
+
+def _accepted(blanks: str, count: int, swap: Swap) -> str:
     if swap.word:
         return f"{blanks}: accept “{swap.word}” too."
-    round_about = "either way round" if len(numbers) == 2 else "changed round"  # noqa: PLR2004  (a pair)
+    round_about = "either way round" if count == 2 else "changed round"  # noqa: PLR2004  (a pair)
     return f"{blanks}: accept their answers {round_about}."
 
 

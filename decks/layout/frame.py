@@ -61,6 +61,19 @@ class Wedge:
 
 
 @dataclass(frozen=True, slots=True)
+class Curve:
+    """Cubic Bézier curves that follow one another, drawn, filled or both.
+
+    `points` are the start, and then for each curve its two controls and its end.
+    """
+
+    points: tuple[tuple[float, float], ...]
+    width: float = 0.8
+    stroke: str | None = "frame"
+    fill: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Ribbon:
     """A team's colour and texture in a rectangle; `team` is its number, from 0."""
 
@@ -96,7 +109,7 @@ class Placed:
     rotation: float = 0
 
 
-Thing: TypeAlias = Text | Line | Box | Wedge | Ribbon | Image | Placed
+Thing: TypeAlias = Text | Line | Box | Wedge | Curve | Ribbon | Image | Placed
 
 
 @dataclass(frozen=True, slots=True)

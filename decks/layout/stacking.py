@@ -8,7 +8,7 @@ as long as that saves paper; otherwise they get a stack each.
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import product
 from operator import itemgetter, sub
@@ -40,13 +40,28 @@ class Stack:
         return tuple(dict.fromkeys(pile.team for pile in self.piles))
 
 
-def plan(hands: Sequence[int], slots: int, *, apart: bool = False) -> tuple[Stack, ...]:
+def plan(
+    hands: Sequence[int], slots: int, *, apart: bool = False, spare: int = 0
+) -> tuple[Stack, ...]:
     """Return the stacks for teams with these numbers of cards, on pages of `slots` slots.
 
     Of all ways to put teams together in stacks, the one with the fewest leaves; of those, one with
     the fewest stacks; of those, one that keeps neighbours together where there is one. `apart`
     gives every team a stack of its own, for paper of its own. Teams without cards have no pile.
+    `spare` is how many slots more every team has at least, at the end of its piles; a pile may
+    hold nothing else.
     """
+    room = [count + spare if count else 0 for count in hands]
+    return tuple(_without_spare(stack, hands) for stack in _planned(room, slots, apart=apart))
+
+
+def _without_spare(stack: Stack, hands: Sequence[int]) -> Stack:
+    """Return a stack with the slots that were kept free behind the last card."""
+    piles = [replace(pile, end=min(pile.end, hands[pile.team])) for pile in stack.piles]
+    return Stack(stack.leaves, tuple(piles))
+
+
+def _planned(hands: Sequence[int], slots: int, *, apart: bool) -> tuple[Stack, ...]:
     teams = [team for team, count in enumerate(hands) if count]
     if apart:
         groups = [[team] for team in teams]

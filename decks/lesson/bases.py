@@ -1,11 +1,13 @@
 """Sets of questions that replace each other at the bases of a room."""
 
 import random
-from collections.abc import Callable, Sequence
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import replace
 from itertools import pairwise
 
-from cards.item import Item
-from decks.dealing import deal_shares
+from cards.item import Item, folded
+from decks.dealing import ShareOf, deal_shares, share_by_level
 
 BASES = 8
 """About as many bases as a room has walls for, and a class can watch; our own judgement."""
@@ -16,17 +18,26 @@ def sets_for(items: int, wanted: int | None, most: int) -> int:
     return max(1, min(items, most, wanted or round(items / BASES)))
 
 
-def equal_sets(items: Sequence[Item], sets: int, seed: str) -> list[list[Item]]:
+def equal_sets(
+    items: Sequence[Item], sets: int, seed: str, share_of: ShareOf = share_by_level
+) -> list[list[Item]]:
     """Return sets that are as alike in level, topic and kind as a fair deal makes them."""
     names = [str(n) for n in range(sets)]
-    unpinned = deal_shares(items, names, f"{seed}/sets")
-    return [list(hand) for hand in unpinned.hands]
+    # a card that is pinned to a team lies at a base like any other
+    unpinned = [replace(item, team=None) for item in items]
+    dealt = deal_shares(unpinned, names, f"{seed}/sets", share_of)
+    return [list(hand) for hand in dealt.hands]
 
 
-def rising_sets(items: Sequence[Item], sets: int, generator: random.Random) -> list[list[Item]]:
+def rising_sets(
+    items: Sequence[Item],
+    sets: int,
+    generator: random.Random,
+    share_of: ShareOf = share_by_level,
+) -> list[list[Item]]:
     """Return sets of one size or one more, each at least as hard as the one before it."""
     rising = generator.sample(list(items), len(items))
-    rising.sort(key=lambda item: -item.level.expected_share)
+    rising.sort(key=lambda item: -share_of(item))
     each, more = divmod(len(rising), sets)
     ends = [n * each + min(n, more) for n in range(sets + 1)]
     return [rising[start:end] for start, end in pairwise(ends)]
@@ -35,27 +46,54 @@ def rising_sets(items: Sequence[Item], sets: int, generator: random.Random) -> l
 def at_bases(sets: Sequence[Sequence[Item]]) -> list[list[Item]]:
     """Order every set so that a base changes its topic from set to set as often as can be.
 
-    The nth item of a set lies at base n. What can be reached from one set to the next depends only
-    on how many items of each topic they hold, not on who lies where, so that going set by set
-    loses nothing.
+    The nth item of a set lies at base n; no set is longer than the one before it. What can be
+    reached from one set to the next depends only on how many items of each topic lie at the bases
+    of both, not on who lies where, so that going set by set loses nothing. Where a set is shorter,
+    the base that is given up is one whose topic the shorter set has most of.
     """
     placed: list[list[Item]] = []
     for items in sets:
+        _give_up_bases(placed, items)
         before = placed[-1] if placed else []
-        placed.append(_placed(list(items), [item.topic for item in before]))
+        placed.append(_placed(list(items), [_topic(item) for item in before]))
     return placed
+
+
+def _give_up_bases(placed: Sequence[list[Item]], items: Sequence[Item]) -> None:
+    """Renumber the bases of the sets so far so that the last ones can best be spared.
+
+    Every set that has a base numbered so is renumbered alike: no neighbours change.
+    """
+    if not placed:
+        return
+    last = placed[-1]
+    coming = Counter(map(_topic, items))
+    for end in range(len(last) - 1, len(items) - 1, -1):
+        met = coming + Counter(map(_topic, last[: end + 1]))
+        spare = max(range(end + 1), key=lambda base: (met[_topic(last[base])], base))
+        for each in placed:
+            each[spare], each[end] = each[end], each[spare]
+
+
+def _topic(item: Item) -> str:
+    return folded(item.topic)
 
 
 def _placed(items: list[Item], topics: Sequence[str]) -> list[Item]:
     """Return the items with as many as can be at bases whose topic was another."""
     fits = [
-        [n for n in range(len(items)) if n >= len(topics) or item.topic != topics[n]]
+        [n for n in range(len(items)) if n >= len(topics) or _changes(topics[n], _topic(item))]
         for item in items
     ]
     base_of = _most_pairs(fits, len(items))
     free = iter(sorted(set(range(len(items))) - set(base_of.values())))
     at = {base_of[n] if n in base_of else next(free): item for n, item in enumerate(items)}
     return [at[base] for base in range(len(items))]
+
+
+def _changes(before: str, after: str) -> bool:
+    """Say whether a topic is another; to have none is not to have the same."""
+    return before != after or not after
 
 
 def _most_pairs(fits: Sequence[Sequence[int]], bases: int) -> dict[int, int]:
@@ -83,10 +121,10 @@ def _held(holder: Sequence[int | None], base: int) -> int:
     return item
 
 
-def repeats_at_bases(sets: Sequence[Sequence[Item]], topic: Callable[[Item], str]) -> int:
+def repeats_at_bases(sets: Sequence[Sequence[Item]]) -> int:
     """Return how often a base has the same topic in two neighbouring sets."""
     return sum(
-        topic(one) == topic(other)
+        not _changes(_topic(one), _topic(other))
         for earlier, later in pairwise(sets)
         for one, other in zip(earlier, later, strict=False)
     )

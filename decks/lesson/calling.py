@@ -5,6 +5,7 @@ import random
 from collections.abc import Sequence
 
 from cards.item import Item, Level
+from decks.dealing import ShareOf, share_by_level
 from decks.lesson.exercises import Exercise, seconds_of
 
 MOST_A_ROUND = 10
@@ -35,7 +36,10 @@ def rounds_for(items: int, wanted: int | None = None) -> int:
 
 
 def calling_order(
-    items: Sequence[Item], rounds: int, generator: random.Random
+    items: Sequence[Item],
+    rounds: int,
+    generator: random.Random,
+    share_of: ShareOf = share_by_level,
 ) -> tuple[tuple[Item, ...], ...]:
     """Return the items in their calling order, round by round.
 
@@ -44,8 +48,10 @@ def calling_order(
     as often as can be. The last question of all is one that most get, where there is one to spare.
     """
     shuffled = generator.sample(list(items), len(items))
-    last = _for_the_end(shuffled) if len(items) > rounds else None
-    rising = sorted((item for item in shuffled if item is not last), key=_hardness)
+    last = _for_the_end(shuffled, share_of) if len(items) > rounds else None
+    rising = sorted(
+        (item for item in shuffled if item is not last), key=lambda item: -share_of(item)
+    )
     called = [_topics_mixed(rising[n::rounds]) for n in range(rounds)]
     if last is not None:
         shortest = min(range(rounds), key=lambda n: (len(called[n]), -n))
@@ -54,14 +60,10 @@ def calling_order(
     return tuple(tuple(each) for each in called)
 
 
-def _hardness(item: Item) -> float:
-    return -item.level.expected_share
-
-
-def _for_the_end(items: Sequence[Item]) -> Item | None:
+def _for_the_end(items: Sequence[Item], share_of: ShareOf) -> Item | None:
     """Return the hardest of the items that most get right, sparing the easiest for a start."""
-    likely = [item for item in items if item.level.expected_share >= GOOD_END]
-    return max(likely, key=_hardness, default=None)
+    likely = [item for item in items if share_of(item) >= GOOD_END]
+    return min(likely, key=share_of, default=None)
 
 
 def _topics_mixed(rising: Sequence[Item]) -> list[Item]:

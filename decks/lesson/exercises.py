@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import IntEnum
 
 from cards.content import Cell, ExerciseRow
-from cards.exercises import EFFORTS, EXERCISES
+from cards.exercises import EFFORTS, EXERCISES, effort_called
 from cards.item import folded
 
 
@@ -32,6 +32,9 @@ class Exercise:
 SECONDS_A_COUNT = 2.0
 SECONDS_UNTOLD = 20.0
 """Our own judgement: two seconds for each count, and twenty where no count is given."""
+
+ANYONE = ("smaller and slower", "sitting: whatever can move")
+"""The options of an exercise that names none."""
 
 WAVE = (Effort.GENTLE, Effort.MODERATE, Effort.STRONG, Effort.MODERATE)
 
@@ -61,16 +64,24 @@ def _text(cell: Cell | None) -> str:
 
 
 def _effort(cell: Cell | None) -> Effort:
-    word = folded(_text(cell))
-    return Effort(EFFORTS.index(word) + 1) if word in EFFORTS else Effort.MODERATE
+    rank = effort_called(_text(cell))
+    return Effort(rank) if rank else Effort.MODERATE
+
+
+def ways(exercise: Exercise) -> tuple[str, ...]:
+    """Return the gentler and the seated options one by one; everyone has one in any case."""
+    written = (part.strip() for part in exercise.gentler.split(";"))
+    return tuple(part for part in written if part) or ANYONE
 
 
 def seconds_of(exercise: Exercise) -> float:
     """Return about how long an exercise takes, in seconds, from its count or time."""
-    found = re.search(r"([0-9]+)\s*(s\b|sec|min)?", exercise.how_many)
+    found = re.search(
+        r"([0-9]{1,4}(?:[.,][0-9]{1,2})?)\s*(s\b|sec|min)?", exercise.how_many.casefold()
+    )
     if not found:
         return SECONDS_UNTOLD
-    number, unit = int(found[1]), found[2]
+    number, unit = float(found[1].replace(",", ".")), found[2]
     sides = 2 if re.search(r"\beach\b", exercise.how_many.casefold()) else 1
     if unit:
         return number * sides * (60.0 if unit == "min" else 1.0)
@@ -82,16 +93,20 @@ def order_exercises(
 ) -> list[Exercise]:
     """Return one exercise for each of `count` questions.
 
-    Effort rises and eases as in a wave, no exercise comes twice running where there are two, and
-    all of one effort are used before any comes again.
+    Effort rises and eases as in a wave, no exercise comes twice running where there are two (nor
+    the same with another count), and all of one effort are used before any comes again.
     """
     ordered: list[Exercise] = []
     used = dict.fromkeys(exercises, 0)
     luck = {exercise: generator.random() for exercise in exercises}
     for n in range(count):
         wanted = WAVE[n % len(WAVE)]
-        fresh = [e for e in used if not ordered or e != ordered[-1]] or list(used)
+        fresh = [e for e in used if not ordered or not _same(e, ordered[-1])] or list(used)
         chosen = min(fresh, key=lambda e: (abs(e.effort - wanted), used[e], luck[e]))
         used[chosen] += 1
         ordered.append(chosen)
     return ordered
+
+
+def _same(one: Exercise, other: Exercise) -> bool:
+    return folded(one.name) == folded(other.name)

@@ -5,6 +5,9 @@ no two groups are at one base at the same time, and over all orders every base f
 equally often, so that no group always arrives fresh from the same one.
 """
 
+from collections import Counter
+from collections.abc import Sequence
+from itertools import pairwise
 from typing import TypeAlias
 
 Order: TypeAlias = tuple[int, ...]
@@ -24,5 +27,32 @@ def williams_orders(bases: int) -> tuple[Order, ...]:
 
 
 def _zigzag(bases: int) -> Order:
-    """Return 0, 1, n - 1, 2, n - 2 and so on: each step has a length that no other has."""
+    """Return 0, 1, n - 1, 2, n - 2 and so on.
+
+    Round a ring of an even number no two steps are equal; of an odd number each comes twice, and
+    the same order backwards has the steps that it lacks.
+    """
     return tuple((n + 1) // 2 if n % 2 else (bases - n // 2) % bases for n in range(bases))
+
+
+def companies_of(groups: int, bases: int) -> list[list[int]]:
+    """Return the groups, numbered from 0, that go together: one each where there are bases enough.
+
+    Companies differ in size by one at the most.
+    """
+    return [list(range(first, groups, bases)) for first in range(min(groups, bases))]
+
+
+def orders_for(groups: int, bases: int, *, second: bool = False) -> tuple[Order, ...]:
+    """Return the order of bases for each of up to as many groups as bases; they never meet.
+
+    `second` gives the orders for a second lesson: the first ones backwards. For an odd number of
+    bases only both together make the whole design.
+    """
+    orders = williams_orders(bases)[:groups]
+    return tuple(order[::-1] for order in orders) if second else orders
+
+
+def followings(orders: Sequence[Order]) -> Counter[tuple[int, int]]:
+    """Return how often each base is visited straight after each other one."""
+    return Counter(pair for order in orders for pair in pairwise(order))

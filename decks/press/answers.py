@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
+from decks.layout.grid import Grid
 from decks.press.faces import styled_of
 from decks.press.pages import column, page_paper, pages
 from decks.press.type import (
@@ -26,7 +27,7 @@ from decks.press.type import (
     under_one_another,
     width_of,
 )
-from decks.recipe import Dealing, Fractions
+from decks.recipe import Activity, Dealing, Fractions, Sides
 
 LABEL = Style(11, strong=True, tone="quiet")
 LABEL_WIDTH = 30.0
@@ -36,11 +37,16 @@ LINES_DOWN = 20
 """How many answers go down a column before the next one begins: a part fits half a page."""
 
 
+def has_answer_list(deck: Deck, grid: Grid) -> bool:
+    """Say whether the cards need a list: they have no backs, and ask something in front."""
+    return grid.sides is Sides.FRONTS and deck.recipe.activity is not Activity.COLLECT
+
+
 def answer_pages(deck: Deck) -> list[Frame]:
     """Return the pages of the list, team by team; where all have the same cards, once."""
     paper = page_paper(deck.recipe.paper)
     width = column(paper)
-    alike = deck.recipe.deal is Dealing.COPIES
+    alike = deck.recipe.deal is Dealing.COPIES and deck.owners == deck.recipe.teams
     across = _columns(deck, width)
     blocks = [Block(_title(deck, width, alike=alike))]
     for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):

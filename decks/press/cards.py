@@ -7,17 +7,18 @@ from decks.deck import Card, Deck
 from decks.layout.frame import Frame, Placed, Thing
 from decks.layout.grid import Grid, Slot
 from decks.layout.shifting import shifted
-from decks.layout.stacking import Stack
+from decks.layout.stacking import Pile, Stack
 from decks.lengths import NO_SHIFT, Shift
 from decks.press.faces import Shape, face, shapes_of
 from decks.press.foot import foot
 from decks.press.head import head
 from decks.press.leaf_side import Side, loading
 from decks.press.marks import corner, marks
-from decks.recipe import Ink, Sides
+from decks.press.spare import spare_face
+from decks.recipe import Activity, Ink, Sides
 from decks.team import Team, stock_name
 
-__all__ = ["Leaf", "card_leaves", "card_pages", "loading"]
+__all__ = ["Filled", "Leaf", "card_leaves", "card_pages", "loading", "printed_leaf"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,27 +29,38 @@ class Leaf:
     back: Frame | None
 
 
+@dataclass(frozen=True, slots=True)
+class Filled:
+    """A slot, whose it is, and its card; a spare card, where words get lost, has None."""
+
+    slot: Slot
+    team: int
+    card: Card | None
+
+
 def card_leaves(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Leaf]:
     """Return all leaves in the order of their stacks.
 
     For two passes by hand, pages on their side are turned to the left: sent to the printer upright,
     they go in as their arrows say, which no driver then turns round.
     """
+    return [
+        printed_leaf(deck, grid, printed, filled) for printed, filled in _leaves(deck, grid, stacks)
+    ]
+
+
+def printed_leaf(deck: Deck, grid: Grid, printed: Side, filled: Sequence[Filled]) -> Leaf:
+    """Return a leaf with what fills its slots; `printed` is what its front is called."""
     front, back = shapes_of(grid, deck.recipe)
-    leaves = []
-    for printed, filled in _leaves(deck, grid, stacks):
-        fronts = _faces(filled, front, deck.owners)
-        if grid.folded:
-            page = _page(grid, printed, [*fronts, *_faces(filled, back, deck.owners)])
-            leaves.append(Leaf(page, None))
-        elif not grid.two_sided:
-            leaves.append(Leaf(_page(grid, printed, fronts), None))
-        else:
-            behind = replace(printed, back=True)
-            faces = _faces(filled, back, deck.owners)
-            backs = _page(grid, behind, faces, deck.recipe.shift)
-            leaves.append(_as_sent(grid, Leaf(_page(grid, printed, fronts), backs)))
-    return leaves
+    fronts = _faces(filled, front, deck.owners)
+    if grid.folded:
+        page = _page(grid, printed, [*fronts, *_faces(filled, back, deck.owners)])
+        return Leaf(page, None)
+    if not grid.two_sided:
+        return Leaf(_page(grid, printed, fronts), None)
+    faces = _faces(filled, back, deck.owners)
+    behind = _page(grid, replace(printed, back=True), faces, deck.recipe.shift)
+    return _as_sent(grid, Leaf(_page(grid, printed, fronts), behind))
 
 
 def card_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Frame]:
@@ -59,7 +71,7 @@ def card_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Frame]
 
 def _leaves(
     deck: Deck, grid: Grid, stacks: tuple[Stack, ...]
-) -> Iterator[tuple[Side, list[tuple[Slot, Card]]]]:
+) -> Iterator[tuple[Side, list[Filled]]]:
     """Yield for each leaf what its front is called and the cards in its slots."""
     of = sum(stack.leaves for stack in stacks)
     number = 0
@@ -76,11 +88,16 @@ def _leaves(
                     load=_paper_for(stack, deck.owners, deck.recipe.ink),
                 ),
                 [
-                    (slot, deck.hands[pile.team][pile.first + depth])
+                    Filled(slot, pile.team, card)
                     for slot, pile in zip(grid.slots, stack.piles, strict=False)
-                    if pile.first + depth < pile.end
+                    for card in [_card(deck, pile, pile.first + depth)]
+                    if card or deck.recipe.activity is Activity.COLLECT
                 ],
             )
+
+
+def _card(deck: Deck, pile: Pile, number: int) -> Card | None:
+    return deck.hands[pile.team][number] if number < pile.end else None
 
 
 def _paper_for(stack: Stack, owners: Sequence[Team], ink: Ink) -> str | None:
@@ -88,11 +105,13 @@ def _paper_for(stack: Stack, owners: Sequence[Team], ink: Ink) -> str | None:
     return stock_name(owners[stack.piles[0].team]) if ink is Ink.STOCK else None
 
 
-def _faces(filled: list[tuple[Slot, Card]], shape: Shape, owners: Sequence[Team]) -> list[Placed]:
+def _faces(filled: Sequence[Filled], shape: Shape, owners: Sequence[Team]) -> list[Placed]:
     placed = []
-    for slot, card in filled:
-        spot = slot.back if shape.back else slot.front
-        placed.append(Placed(spot.x, spot.y, face(card, owners[card.team], shape), spot.half_turn))
+    for held in filled:
+        spot = held.slot.back if shape.back else held.slot.front
+        owner = owners[held.team]
+        side = face(held.card, owner, shape) if held.card else spare_face(held.team, owner, shape)
+        placed.append(Placed(spot.x, spot.y, side, spot.half_turn))
     return placed
 
 

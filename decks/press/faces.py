@@ -30,6 +30,9 @@ __all__ = [
     "face",
     "fit_face",
     "fit_styled",
+    "framed_label",
+    "name_of",
+    "owners_mark",
     "shapes_of",
     "shown_on",
     "styled_of",
@@ -63,7 +66,7 @@ def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
 def face(card: Card, owner: Team, shape: Shape) -> Frame:
     """Return one side of a card. Raises `ValueError` for a text that does not fit."""
     if shape.shows is Shows.OWNER:
-        return _owners_mark(card, owner, shape)
+        return owners_mark(card.team, owner, shape)
     arrangement = arrange(card.item, shape)
     if arrangement is None:
         raise ValueError(card.item)
@@ -71,19 +74,19 @@ def face(card: Card, owner: Team, shape: Shape) -> Frame:
         *([_topic(card, shape)] if shape.topic else []),
         *([arrangement.image] if arrangement.image else []),
         *_lines(arrangement, to_left=right_to_left(_text_of(card, shape))),
-        _team(owner.name, shape),
-        *_label(card.label, shape),
+        name_of(owner, shape),
+        *framed_label(card.label, shape),
     ]
     if shape.ribbon:
         things.insert(0, Ribbon(*shape.ribbon_box, card.team))
     return Frame(shape.width, shape.height, tuple(things))
 
 
-def _owners_mark(card: Card, owner: Team, shape: Shape) -> Frame:
+def owners_mark(team: int, owner: Team, shape: Shape) -> Frame:
     """Return a side that tells whose card it is, and nothing else."""
     name = Styled(owner.name, strong=True)
     setting = fit_styled(name, shape) or fit_styled(replace(name, text=""), shape)
-    things: list[Thing] = [Ribbon(*shape.ribbon_box, card.team)] if shape.ribbon else []
+    things: list[Thing] = [Ribbon(*shape.ribbon_box, team)] if shape.ribbon else []
     if setting:
         room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
         to_left = right_to_left(owner.name)
@@ -120,19 +123,21 @@ def _lines(arranged: Arrangement, *, to_left: bool) -> list[Text]:
     return lines
 
 
-def _team(name: str, shape: Shape) -> Text:
+def name_of(owner: Team, shape: Shape) -> Text:
+    """Return the owner's name at the foot of a side."""
     size = shape.label_size
     room = (shape.text_width - 5 * size) / size
     return Text(
         shape.left,
         shape.inset + 0.3 * size,
-        shorten(name, room, measure=measure, strong=True),
+        shorten(owner.name, room, measure=measure, strong=True),
         size,
         strong=True,
     )
 
 
-def _label(label: str, shape: Shape) -> tuple[Box, Text]:
+def framed_label(label: str, shape: Shape) -> tuple[Box, Text]:
+    """Return a label in its frame at the foot of a side."""
     size = shape.label_size
     wide = measure(label, True) * size  # noqa: FBT003 (a Measure takes the weight)
     width = max(wide + 1.2 * size, 2 * size)

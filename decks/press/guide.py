@@ -1,163 +1,113 @@
-"""The study guide: a word bank, clues, and lines to write on."""
+"""The study guide: a word bank or hints, clues, and lines to write on; and its second version."""
 
-from cards.item import Item
+from dataclasses import dataclass
+
 from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
-from decks.layout.fitting import shorten
 from decks.layout.flow import Block
-from decks.layout.frame import Frame, Image, Line, Placed, Thing
+from decks.layout.frame import Frame
 from decks.layout.units import mm
-from decks.press.arranging import SHARP, fitted
-from decks.press.faces import styled_of
-from decks.press.fonts import measure
+from decks.press.guide_head import guide_header
+from decks.press.guide_rows import RowLook, guide_rows
+from decks.press.guide_type import GuideType, guide_type
 from decks.press.pages import column, page_paper, pages
-from decks.press.type import (
-    HEADING,
-    SUBTITLE,
-    TITLE,
-    Style,
-    framed,
-    gap,
-    line_of,
-    paragraph,
-    side_by_side,
-    swatch,
-    under_one_another,
-    width_of,
-)
+from decks.press.type import paragraph
 from decks.press.word_bank import Entries, entries_of, framed_bank, listed_bank
-from decks.recipe import Fractions
+from decks.recipe import Activity, Support
 
-CLUE = Style(12)
-NUMBER = Style(12, strong=True, tone="quiet")
-CLUE_X = 26
-ROW = mm(12.5)
-NEXT_LINE = mm(9)
-LETTERS_A_LINE = 26
-MOST_LINES = 2
-LONG_CLUE = 6
-PICTURE_WIDTH, PICTURE_HEIGHT = mm(55), mm(24)
 TALL = mm(90)
 """A bank taller than this is not set again on the pages that its part goes on to."""
+
+TALLEST = mm(150)
+"""A bank taller than this has no frame, so that it can go on over pages."""
+
+HARDER = {Support.BANK: Support.BANK, Support.HINTS: Support.NONE}
+"""What the second version of a guide offers: a harder bank, or no hints any more."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """What all parts of a guide have in common."""
+
+    sizes: GuideType
+    width: float
+    rows: RowLook
+    entries: Entries
+    support: Support
+    gathered: bool
 
 
 def guide_pages(deck: Deck) -> list[Frame]:
     """Return every guide's pages, guide after guide, each numbered by itself."""
-    paper = page_paper(deck.recipe.paper)
-    width = column(paper)
-    entries = entries_of(deck.pool, deck.recipe.fractions)
-    fractions = deck.recipe.fractions
-    made = []
-    for guide in deck.guides:
-        parts = [
-            block
-            for n in range(len(guide.parts))
-            for block in _part(guide, n, entries, fractions, width)
-        ]
-        foot = deck.name if guide.team is None else f"{deck.name} · {guide.team}"
-        made += pages(parts, paper, foot=foot, header=_header(deck, guide, width))
-    return made
+    look = _look(deck, deck.recipe.support)
+    return [page for guide in deck.guides for page in _pages(deck, guide, guide.parts, look)]
 
 
-def _part(
-    guide: Guide, n: int, entries: Entries, fractions: Fractions, width: float
-) -> list[Block]:
-    """Return a part's blocks; they stay on one page as long as they are not taller than it."""
-    part = guide.parts[n]
-    lines = _lines_to_write(part)
-    last = len(part.blanks)
-    bank = framed_bank(part, entries, width)
-    tall = bank.height > TALL
-    rows = [
-        Block(
-            _row(number, item, lines, width, fractions),
-            head=None if tall else bank,
-            with_next=number < last and not tall,
-        )
-        for number, item in enumerate(part.blanks, start=1)
+def second_pages(deck: Deck) -> list[Frame]:
+    """Return the pages of the second versions, for those who are done early; none if not asked for.
+
+    They have the same blanks in the same order, so that one key serves both.
+    """
+    look = _look(deck, HARDER.get(deck.recipe.support, Support.NONE))
+    return [
+        page
+        for guide in deck.guides
+        if guide.second
+        for page in _pages(deck, guide, guide.second, look, second=True)
     ]
-    start = [Block(paragraph(directions(part), width), space=4, with_next=True)]
-    if tall:
-        start += listed_bank(part, entries, width)
-    else:
-        start.append(Block(bank, space=12, with_next=True))
-    if len(guide.parts) > 1:
-        start.insert(0, Block(paragraph(f"Part {n + 1}", width, HEADING), space=6, with_next=True))
-    return [*start, *rows]
 
 
-def _header(deck: Deck, guide: Guide, width: float) -> Frame:
-    blanks = _name_and_date()
-    indent = 0 if guide.team is None else 22
-    room = width - indent - blanks.width - 16
-    words = under_one_another(
-        [
-            paragraph(_title(deck, room), room, TITLE),
-            paragraph(f"Study guide · {guide.team or 'everyone'}", room, SUBTITLE),
-        ],
-        gap=3,
-    )
-    header = side_by_side([(indent, words), (width - blanks.width, blanks)], width)
-    if guide.team is not None:
-        team = [team.name for team in deck.recipe.teams].index(guide.team)
-        ribbon = Placed(0, 0, swatch(team, width=12, height=header.height))
-        header = framed(header, [ribbon])
-    return under_one_another([header, gap(18)])
+def _look(deck: Deck, support: Support) -> _Look:
+    recipe = deck.recipe
+    sizes = guide_type(large_print=recipe.large_print)
+    width = column(page_paper(recipe.paper))
+    rows = RowLook(sizes, width, recipe.fractions, support is Support.HINTS)
+    entries = entries_of(deck.pool, recipe.fractions)
+    return _Look(sizes, width, rows, entries, support, recipe.activity is Activity.COLLECT)
 
 
-def _title(deck: Deck, room: float) -> str:
-    return shorten(deck.recipe.title, 2 * room / TITLE.size - 4, measure=measure, strong=True)
+def _pages(
+    deck: Deck, guide: Guide, parts: tuple[GuidePart, ...], look: _Look, *, second: bool = False
+) -> list[Frame]:
+    blocks = [block for n in range(len(parts)) for block in _part(parts, n, look)]
+    foot = [deck.name, *([guide.team] if guide.team else []), *(["second version"] * second)]
+    header = guide_header(deck, guide, look.width, look.sizes, second=second)
+    paper = page_paper(deck.recipe.paper)
+    return pages(blocks, paper, foot=" · ".join(foot), header=header, style=look.sizes.foot)
 
 
-def _name_and_date() -> Frame:
-    style = Style(11, tone="quiet")
-    things: list[Thing] = []
-    x = 0.0
-    for word, line in (("Name", mm(40)), ("Date", mm(20))):
-        things.append(line_of(word, style, x=x, y=4))
-        x += width_of(word, style) + 4
-        things.append(Line(x, 2, x + line, 2, 0.6))
-        x += line + 8
-    return Frame(x - 8, 20, tuple(things))
-
-
-def _lines_to_write(part: GuidePart) -> int:
-    """Return how many lines every answer gets: as many as the longest needs, told by none."""
-    longest = max(len(item.answer) for item in part.blanks)
-    return min(MOST_LINES, -(-longest // LETTERS_A_LINE))
-
-
-def _with_picture(words: Frame, item: Item) -> Frame:
-    """Return a clue with its picture below it, small: it is large on the card."""
-    if item.image is None:
-        return words
-    wide, high = fitted(item.image, width=PICTURE_WIDTH, height=PICTURE_HEIGHT, coarsest=SHARP)
-    picture = Frame(wide, high, (Image(0, 0, wide, high, item.image),))
-    return under_one_another([words, gap(6), picture, gap(5)])
-
-
-def _row(number: int, item: Item, lines: int, width: float, fractions: Fractions) -> Frame:
-    """Return a clue with its lines to write on: beside it, or below where the clue is long."""
-    clue = styled_of(item, back=False, fractions=fractions)
-    line_x = 0.65 * width
-    words = paragraph(clue, line_x - CLUE_X - 14, CLUE)
-    beside = len(words.things) <= LONG_CLUE
-    if not beside:
-        words = paragraph(clue, width - CLUE_X, CLUE)
-    words = _with_picture(words, item)
-    writing = ROW + (lines - 1) * NEXT_LINE
-    height = max(writing, words.height + 9) if beside else words.height + writing
-    baseline = height - CLUE.size * 0.8
-    first_line = baseline - 5 if beside else height - words.height - ROW + 14
-    return Frame(
-        width,
-        height,
-        (
-            line_of(str(number), NUMBER, x=CLUE_X - 9 - width_of(str(number), NUMBER), y=baseline),
-            Placed(CLUE_X, height - words.height, words),
-            *(
-                Line(line_x, first_line - n * NEXT_LINE, width, first_line - n * NEXT_LINE, 0.7)
-                for n in range(lines)
-            ),
+def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
+    """Return a part's blocks; they stay on one page as long as they are not taller than it."""
+    part, sizes = parts[n], look.sizes
+    told = directions(part, look.support, gathered=look.gathered)
+    start = [Block(paragraph(told, look.width, sizes.words), space=4, with_next=True)]
+    if len(parts) > 1:
+        head = paragraph(f"Part {n + 1}", look.width, sizes.heading)
+        start.insert(0, Block(head, space=6, with_next=True))
+    bank, head_again = _bank(part, look)
+    rows = guide_rows(part, look.rows)
+    tall = bool(bank) and head_again is None
+    return [
+        *start,
+        *bank,
+        *(
+            Block(
+                row,
+                space=0 if bank or number > 1 else 14,
+                head=head_again,
+                with_next=number < len(rows) and not tall,
+            )
+            for number, row in enumerate(rows, start=1)
         ),
-    )
+    ]
+
+
+def _bank(part: GuidePart, look: _Look) -> tuple[list[Block], Frame | None]:
+    """Return the bank's blocks, and what of it is set again where the part goes on."""
+    if look.support is not Support.BANK:
+        return [], None
+    bank = framed_bank(part, look.entries, look.width, look.sizes)
+    if bank.height > TALLEST:
+        return listed_bank(part, look.entries, look.width, look.sizes), None
+    again = bank if bank.height <= TALL else None
+    return [Block(bank, space=12, with_next=True)], again

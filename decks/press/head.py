@@ -60,7 +60,10 @@ def _briefly(grid: Grid, side: Side) -> Iterator[tuple[Note, Note]]:
     for words in FIRST_IN:
         before, after = _arrows(grid, side, words)
         yield [*before, *([DOT] if before else []), *_load(side), brief], after
-    yield [*before, *([DOT] if before and side.load else []), *_load(side)[:1]] or [brief], after
+    leaf, of = side.leaf
+    least = Words(f"leaf {leaf}/{of}")
+    yield [*before, *([DOT] if before else []), brief], after
+    yield [*before, *([DOT] if before else []), *(_load(side)[:1] or [least])], after
 
 
 def _load(side: Side) -> list[Words | Arrow]:

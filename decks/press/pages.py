@@ -8,7 +8,7 @@ from decks.layout.frame import Frame, Placed, Text
 from decks.layout.paper import PAPERS, Paper
 from decks.layout.units import mm
 from decks.press.fonts import measure
-from decks.press.type import NOTE, line_of, width_of
+from decks.press.type import NOTE, Style, line_of, width_of
 from decks.recipe import PaperName
 
 MARGIN = mm(19)
@@ -33,23 +33,30 @@ def column(paper: Paper) -> float:
 
 
 def pages(
-    blocks: Sequence[Block], paper: Paper, *, foot: str, header: Frame | None = None
+    blocks: Sequence[Block],
+    paper: Paper,
+    *,
+    foot: str,
+    header: Frame | None = None,
+    style: Style = NOTE,
 ) -> list[Frame]:
     """Return the blocks on pages of a paper, with `foot` and the page's number at the foot.
 
-    A `header` is set at the top of every page.
+    A `header` is set at the top of every page; `style` is that of the foot.
     """
     top = paper.height - TOP - (header.height if header else 0)
     filled = flow(blocks, x=MARGIN, top=top, bottom=BOTTOM)
     head = [Placed(MARGIN, top, header)] if header else []
     return [
-        Frame(paper.width, paper.height, (*head, *placed, *_foot(paper, foot, n, len(filled))))
+        Frame(
+            paper.width, paper.height, (*head, *placed, *_foot(paper, foot, n, len(filled), style))
+        )
         for n, placed in enumerate(filled, start=1)
     ]
 
 
-def _foot(paper: Paper, foot: str, number: int, count: int) -> tuple[Text, Text]:
+def _foot(paper: Paper, foot: str, number: int, count: int, style: Style) -> tuple[Text, Text]:
     page = f"page {number} of {count}"
-    right = paper.width - MARGIN - width_of(page, NOTE)
-    foot = shorten(foot, (right - MARGIN) / NOTE.size - 1, measure=measure)
-    return line_of(foot, NOTE, x=MARGIN, y=FOOT), line_of(page, NOTE, x=right, y=FOOT)
+    right = paper.width - MARGIN - width_of(page, style)
+    foot = shorten(foot, (right - MARGIN) / style.size - 1, measure=measure)
+    return line_of(foot, style, x=MARGIN, y=FOOT), line_of(page, style, x=right, y=FOOT)

@@ -1,16 +1,18 @@
 """All the papers of a deck."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from decks.deck import Deck
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
 from decks.layout.passes import order_of_backs
 from decks.layout.stacking import Stack
-from decks.press.answers import answer_pages
+from decks.press.answers import answer_pages, has_answer_list
 from decks.press.cards import Leaf, card_leaves
-from decks.press.guide import guide_pages
+from decks.press.comparing import comparing_pages
+from decks.press.guide import guide_pages, second_pages
 from decks.press.pdf import make_pdf
+from decks.press.planning import planning_pages
 from decks.press.runs import runs_of
 from decks.press.teacher import teacher_pages
 from decks.recipe import Flip, Sides
@@ -19,19 +21,29 @@ from decks.recipe import Flip, Sides
 def print_papers(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes]:
     """Return the deck's PDFs by file name."""
     papers = _cards(deck, grid, stacks)
-    if grid.sides is Sides.FRONTS:
+    if has_answer_list(deck, grid):
         title = f"{deck.name} · answers"
         papers["answers.pdf"] = _pdf(deck, answer_pages(deck), title)
-    guide = guide_pages(deck)
-    if guide:
-        papers["study-guide.pdf"] = _pdf(deck, guide, f"{deck.name} · study guide")
+    for name, title, made in _for_students(deck):
+        if made:
+            papers[f"{name}.pdf"] = _pdf(deck, made, f"{deck.name} · {title}")
     teacher = teacher_pages(deck, grid, stacks)
     papers["teacher.pdf"] = _pdf(deck, teacher, f"{deck.name} · for the teacher")
     return papers
 
 
+def _for_students(deck: Deck) -> Iterator[tuple[str, str, list[Frame]]]:
+    """Yield what students write on: a file's name, its title and its pages, which may be none."""
+    yield "study-guide", "study guide", guide_pages(deck)
+    yield "study-guide-more", "study guide", second_pages(deck)
+    yield "planning-sheet", "planning sheet", planning_pages(deck, deck.recipe.form)
+    yield "comparison", "comparison", comparing_pages(deck)
+
+
 def _pdf(deck: Deck, pages: Sequence[Frame], title: str, flip: Flip | None = None) -> bytes:
-    return make_pdf(pages, title=title, owners=deck.owners, ink=deck.recipe.ink, flip=flip)
+    # teams who do not own the cards are numbered after those who do
+    owners = (*deck.owners, *deck.recipe.teams)
+    return make_pdf(pages, title=title, owners=owners, ink=deck.recipe.ink, flip=flip)
 
 
 def _cards(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, bytes]:

@@ -11,7 +11,7 @@ from reportlab.lib.colors import HexColor
 from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
-from decks.layout.frame import Box, Frame, Image, Line, Placed, Ribbon, Text, Wedge
+from decks.layout.frame import Box, Curve, Frame, Image, Line, Placed, Ribbon, Text, Wedge
 from decks.layout.runs import Run, has_fractions
 from decks.press import plain, textures
 from decks.press.inks import GREY_RIBBON, TONES
@@ -115,6 +115,21 @@ class Pen:
         path.close()
         self.canvas.setFillColor(HexColor(TONES[wedge.tone]))
         self.canvas.drawPath(path, stroke=0, fill=1)
+
+    @draw.register
+    def _(self, curve: Curve, x: float, y: float) -> None:
+        path = self.canvas.beginPath()
+        start, *points = [(x + point_x, y + point_y) for point_x, point_y in curve.points]
+        path.moveTo(*start)
+        for n in range(0, len(points), 3):
+            path.curveTo(*points[n], *points[n + 1], *points[n + 2])
+        self.canvas.setDash([])
+        self.canvas.setLineWidth(curve.width)
+        if curve.stroke:
+            self.canvas.setStrokeColor(HexColor(TONES[curve.stroke]))
+        if curve.fill:
+            self.canvas.setFillColor(HexColor(TONES[curve.fill]))
+        self.canvas.drawPath(path, stroke=int(bool(curve.stroke)), fill=int(bool(curve.fill)))
 
     @draw.register
     def _(self, image: Image, x: float, y: float) -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from decks.amounts import ALL, read_cards, read_mix
+from decks.amounts import ALL, read_cards, read_mix, read_percent
 
 
 @pytest.mark.parametrize(
@@ -37,3 +37,28 @@ def test_three_shares(text, mix):
 )
 def test_no_three_shares(text):
     assert read_mix(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "percent"),
+    [
+        ("80 %", 80),
+        ("80%", 80),
+        ("80", 80),
+        (" 100 ", 100),
+        ("0", 0),
+        ("0.8", 80),
+        ("0,85", 85),
+        (".6", 60),
+        ("1", 1),
+    ],
+)
+def test_a_share_is_read_in_percent_or_as_a_part_of_the_whole(text, percent):
+    assert read_percent(text) == percent
+
+
+@pytest.mark.parametrize(
+    "text", ["101", "-5", "eighty", "", "0.8 %%", "8/10", "1.5", "9" * 40, "٨٠"]
+)
+def test_what_is_no_share_is_refused(text):
+    assert read_percent(text) is None

@@ -161,9 +161,13 @@ def test_a_number_beyond_reason_is_refused_in_one_line(text):
         resolve(content(), {"extra_words": text})
 
 
-def test_every_setting_is_an_option_of_the_build_command():
-    shown = fairdeal("build", "--help", COLUMNS="200").stdout
-    assert all(f"{setting.option} " in shown for setting in SETTINGS)
+def test_every_setting_is_an_option_of_next_and_those_of_a_first_deck_of_build():
+    first = fairdeal("build", "--help", COLUMNS="200").stdout
+    after = fairdeal("next", "--help", COLUMNS="200").stdout
+    options = {setting.option for setting in SETTINGS}
+    assert {option for option in options if f"{option} " in after} == options
+    left = {"--aim", "--target", "--seen-before", "--floor"}
+    assert {option for option in options if f"{option} " in first} == options - left
 
 
 def test_an_option_that_cannot_be_read_names_itself_and_what_it_can_be():

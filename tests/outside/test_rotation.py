@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from decks.lesson.rotation import williams_orders
+from decks.lesson.rotation import orders_for, williams_orders
 
 TABLE = Path(__file__).parent / "data" / "williams_rotations.csv"
 
@@ -42,3 +42,12 @@ def test_every_base_follows_every_other_equally_often(bases):
 def test_no_two_groups_are_at_one_base_at_the_same_time(bases):
     for moment in zip(*williams_orders(bases)[:bases], strict=True):
         assert sorted(moment) == list(range(bases))
+
+
+@pytest.mark.parametrize("bases", range(3, 13, 2))
+def test_for_an_odd_number_the_two_lessons_together_are_the_whole_design(bases):
+    both = orders_for(bases, bases) + orders_for(bases, bases, second=True)
+    if bases <= 7:
+        assert set(both) == {tuple(int(base) - 1 for base in order) for order in published(bases)}
+    assert set(neighbours(both).values()) == {2}
+    assert len(neighbours(both)) == bases * (bases - 1)

@@ -1,9 +1,13 @@
 """The answer keys: the study guides in their own order, and the cards by label."""
 
+from collections.abc import Mapping, Sequence
+
+from cards.item import Item
 from decks.bank import Guide, GuidePart
-from decks.bank.telling import about_guessing, about_last_blank, about_solutions
+from decks.bank.telling import about_cards, about_guessing, about_last_blank, about_solutions
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
+from decks.layout.frame import Frame
 from decks.press.faces import styled_of
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type import (
@@ -19,7 +23,14 @@ from decks.press.type import (
     swatch,
     under_one_another,
 )
-from decks.recipe import Dealing, Fractions
+from decks.recipe import (
+    Activity,
+    Dealing,
+    Fractions,
+    Recipe,
+    Support,
+    cards_are_the_bank,
+)
 
 FIGURE = Style(11, strong=True, tone="quiet")
 
@@ -34,13 +45,15 @@ def guide_key(deck: Deck, width: float) -> list[Block]:
 
 def card_key(deck: Deck, width: float) -> list[Block]:
     """Return the key to the cards in the order of their labels, team by team."""
-    alike = deck.recipe.deal is Dealing.COPIES
+    alike = deck.recipe.deal is Dealing.COPIES and deck.owners == deck.recipe.teams
     subtitle = "In the order of the labels" + (", the same for every team" if alike else "")
-    blocks = [title_block("Answer key: cards", subtitle, width)]
+    words = deck.recipe.activity is Activity.COLLECT
+    title = f"Answer key: {'word ' if words else ''}cards"
+    blocks = [title_block(title, subtitle, width)]
     for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
         if not alike:
             blocks.append(_team_head(deck.owners[team].name, team, width))
-        blocks += _cards(hand, deck.recipe.fractions, width)
+        blocks += _cards(hand, deck.recipe.fractions, width, words=words)
     return blocks
 
 
@@ -59,42 +72,59 @@ def _team_head(name: str, team: int, width: float) -> Block:
 
 
 def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
+    """Return the key to a guide; where it has a second version, to both."""
+    labels = {card.item: card.label for card in deck.cards}
+    names = [team.name for team in deck.recipe.teams]
+    blocks = []
+    if guide.team is not None:
+        blocks.append(_team_head(guide.team, names.index(guide.team), width))
+    for n, part in enumerate(guide.parts):
+        if len(guide.parts) > 1:
+            head = paragraph(f"Part {n + 1}", width, STRONG)
+            blocks.append(Block(head, space=14, with_next=True))
+        blocks += _blanks(part, labels, deck.recipe.fractions, width)
+        blocks += _notes(_about_part(deck.recipe, guide, n), width)
+    if cards_are_the_bank(deck.recipe):
+        blocks += _notes([about_cards(guide)], width)
+    return blocks
+
+
+def _blanks(
+    part: GuidePart, labels: Mapping[Item, str], fractions: Fractions, width: float
+) -> list[Block]:
     columns = [
         Column("Blank", 42),
         Column("Clue", 0.57 * width - 42),
         Column("Answer", 0.43 * width - 36),
         Column("Card", 36),
     ]
-    labels = {card.item: card.label for card in deck.cards}
-    names = [team.name for team in deck.recipe.teams]
-    fractions = deck.recipe.fractions
-    blocks = []
-    if guide.team is not None:
-        blocks.append(_team_head(guide.team, names.index(guide.team), width))
-    for n, part in enumerate(guide.parts, start=1):
-        if len(guide.parts) > 1:
-            head = paragraph(f"Part {n}", width, STRONG)
-            blocks.append(Block(head, space=14, with_next=True))
-        rows = [
-            [
-                cell(columns[0], (str(blank), FIGURE)),
-                cell(columns[1], (styled_of(item, back=False, fractions=fractions), BODY)),
-                cell(
-                    columns[2],
-                    (styled_of(item, back=True, fractions=fractions), STRONG),
-                    (_also(item.also_right), NOTE),
-                ),
-                cell(columns[3], (labels[item], NOTE)),
-            ]
-            for blank, item in enumerate(part.blanks, start=1)
+    rows = [
+        [
+            cell(columns[0], (str(blank), FIGURE)),
+            _clue(columns[1], item, fractions),
+            _answer(columns[2], item, fractions),
+            cell(columns[3], (labels[item], NOTE)),
         ]
-        blocks += table(columns, rows)
-        blocks.append(_about(part, deck.recipe.extra_words, width))
-    return blocks
+        for blank, item in enumerate(part.blanks, start=1)
+    ]
+    return table(columns, rows)
 
 
-def _about(part: GuidePart, asked: int, width: float) -> Block:
-    """Return the note under a part: its extra words, its solutions, and what guessing earns."""
+def _about_part(recipe: Recipe, guide: Guide, n: int) -> list[str]:
+    """Return the notes under a part of a guide with a bank; with two versions, one for each."""
+    if recipe.support is not Support.BANK:
+        return []
+    about = _about(guide.parts[n], recipe.extra_words)
+    if not guide.second:
+        return [about]
+    return [
+        f"First version. {about}",
+        f"Second version. {_about(guide.second[n], recipe.extra_words)}",
+    ]
+
+
+def _about(part: GuidePart, asked: int) -> str:
+    """Return what is to be said of a part: extra words, solutions, and what guessing earns."""
     extra = ", ".join(part.extra_words)
     sentences = [
         f"Extra words, right for no blank: {extra}." if extra else "",
@@ -102,25 +132,29 @@ def _about(part: GuidePart, asked: int, width: float) -> Block:
         about_guessing(part),
         about_last_blank(part, asked=asked),
     ]
-    return Block(paragraph(" ".join(filter(None, sentences)), width, NOTE), space=5)
+    return " ".join(filter(None, sentences))
 
 
-def _cards(hand: tuple[Card, ...], fractions: Fractions, width: float) -> list[Block]:
+def _notes(texts: Sequence[str], width: float) -> list[Block]:
+    return [Block(paragraph(text, width, NOTE), space=5) for text in texts if text]
+
+
+def _cards(
+    hand: tuple[Card, ...], fractions: Fractions, width: float, *, words: bool
+) -> list[Block]:
+    """Return the cards of a hand; `words` says that words are in front, and no clue behind."""
     columns = [
         Column("Card", 42),
-        Column("Front", 0.5 * width - 42),
-        Column("Back", 0.31 * width),
+        Column("Clue" if words else "Front", 0.5 * width - 42),
+        Column("Word" if words else "Back", 0.31 * width),
         Column("Topic and level", 0.19 * width),
     ]
+    if words:
+        columns[1:3] = reversed(columns[1:3])
     rows = [
         [
             cell(columns[0], (card.label, FIGURE)),
-            cell(columns[1], (styled_of(card.item, back=False, fractions=fractions), BODY)),
-            cell(
-                columns[2],
-                (styled_of(card.item, back=True, fractions=fractions), STRONG),
-                (_also(card.item.also_right), NOTE),
-            ),
+            *_front_and_back(columns[1:3], card.item, fractions, words=words),
             cell(
                 columns[3],
                 (card.item.topic or "no topic", NOTE),
@@ -130,6 +164,23 @@ def _cards(hand: tuple[Card, ...], fractions: Fractions, width: float) -> list[B
         for card in hand
     ]
     return table(columns, rows)
+
+
+def _front_and_back(
+    columns: Sequence[Column], item: Item, fractions: Fractions, *, words: bool
+) -> list[Frame]:
+    if words:
+        return [_answer(columns[0], item, fractions), _clue(columns[1], item, fractions)]
+    return [_clue(columns[0], item, fractions), _answer(columns[1], item, fractions)]
+
+
+def _clue(column: Column, item: Item, fractions: Fractions) -> Frame:
+    return cell(column, (styled_of(item, back=False, fractions=fractions), BODY))
+
+
+def _answer(column: Column, item: Item, fractions: Fractions) -> Frame:
+    answer = styled_of(item, back=True, fractions=fractions)
+    return cell(column, (answer, STRONG), (_also(item.also_right), NOTE))
 
 
 def _also(answers: tuple[str, ...]) -> str:

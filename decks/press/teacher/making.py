@@ -1,4 +1,4 @@
-"""How to print, check, cut and pile this deck, with the cautions where they are needed."""
+"""How to print, check, cut and pile this deck, with the caution at the paper cutter."""
 
 from dataclasses import replace
 
@@ -9,11 +9,13 @@ from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
 from decks.press.sizes import readable_from
 from decks.press.teacher import steps
+from decks.press.teacher.how.counts import cards_told
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.piles import leaf_rows, load_rows, plans
 from decks.press.teacher.step import Shown, Step
 from decks.press.type import (
     BODY,
+    NOTE,
     STRONG,
     Style,
     panel,
@@ -30,19 +32,21 @@ LEAST_BESIDE = 165.0
 """The least room for a step's words beside a drawing, with the gap between."""
 
 
-def making(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float) -> list[Block]:
-    """Return the page that says how to make the deck."""
+def making(
+    deck: Deck, grid: Grid, stacks: tuple[Stack, ...], width: float, *, contents: str = ""
+) -> list[Block]:
+    """Return the page that says how to make the deck, below what the file contains."""
     leaves = sum(stack.leaves for stack in stacks)
     items = [card.item for card in deck.cards]
     subtitle = (
-        f"{counted(len(items), 'card')} for {counted(len(deck.hands), 'team')} · "
-        f"{counted(leaves, 'leaf', 'leaves')} of {grid.paper.name}. "
+        f"{cards_told(deck)} · {counted(leaves, 'leaf', 'leaves')} of {grid.paper.name}. "
         f"{readable_from(items, grid, deck.recipe)}"
     )
     blocks = [title_block("Make this deck", subtitle, width)]
+    if contents:
+        blocks.append(Block(paragraph(contents, width, NOTE), space=6, with_next=True))
     for number, step in enumerate(steps.steps_of(deck, grid, stacks), start=1):
         blocks += _step(number, step, _below(step.shown, deck, grid, stacks, width), width)
-    blocks.append(Block(panel("Before anyone moves", steps.MOVING, width), space=16))
     return blocks
 
 
@@ -67,7 +71,7 @@ def _step(number: int, step: Step, below: list[Frame], width: float) -> list[Blo
         words = _words(number, step, width - drawing.width - BESIDE)
         beside = side_by_side([(0, words), (width - drawing.width, drawing)], width)
         return [Block(beside, space=12)]
-    first = Block(_words(number, step, width), space=12, with_next=bool(below) or step.with_next)
+    first = Block(_words(number, step, width), space=12, with_next=bool(below))
     if step.shown is Shown.CAUTION:
         first = replace(first, with_next=True)
         return [first, Block(panel("At the paper cutter", steps.CUTTING, width), space=8)]

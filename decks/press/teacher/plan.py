@@ -9,6 +9,7 @@ from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
 from decks.layout.grid import Grid
 from decks.layout.stacking import Pile, Stack
 from decks.press.fonts import measure
+from decks.press.spare import LABEL as SPARE
 from decks.press.type import NOTE, Style, line_of, under_one_another, width_of
 from decks.recipe import Ink
 
@@ -158,9 +159,11 @@ def _pile(deck: Deck, pile: Pile, width: float, height: float) -> Frame:
 
 
 def labels_of(deck: Deck, pile: Pile) -> str:
-    """Return the first and the last label of a pile."""
-    hand = deck.hands[pile.team]
-    first, last = hand[pile.first].label, hand[pile.end - 1].label
+    """Return the first and the last label of a pile; one without cards is of spare ones."""
+    hand = deck.hands[pile.team][pile.first : pile.end]
+    if not hand:
+        return SPARE
+    first, last = hand[0].label, hand[-1].label
     return first if first == last else f"{first}–{last}"
 
 

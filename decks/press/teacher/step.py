@@ -16,12 +16,8 @@ class Shown(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """A title of a few words, how it is done, and what is drawn with it.
-
-    `with_next` keeps the step on the page of what follows it.
-    """
+    """A title of a few words, how it is done, and what is drawn with it."""
 
     title: str
     text: str
     shown: Shown = Shown.NOTHING
-    with_next: bool = False

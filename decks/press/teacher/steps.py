@@ -2,12 +2,18 @@
 
 from decks.deck import Deck
 from decks.layout.grid import Grid
+from decks.layout.paper import Paper
 from decks.layout.stacking import Stack
 from decks.layout.units import in_mm
+from decks.lesson import Telling
+from decks.press.answers import has_answer_list
 from decks.press.pages import page_paper
+from decks.press.teacher.copying import guide_copies
+from decks.press.teacher.how.counts import owner_word
+from decks.press.teacher.how.organizer import is_compared
 from decks.press.teacher.printing import printing_steps
 from decks.press.teacher.step import Shown, Step
-from decks.recipe import GuideFor, Ink, Sides
+from decks.recipe import Activity, Ink, Sides
 from decks.words import counted
 
 CUTTING = (
@@ -17,9 +23,9 @@ CUTTING = (
 )
 MOVING = (
     "Walking only. Floor clear, bags away, an arm’s length apart, no cards or paper lying where "
-    "people step. Agree on a stop signal and try it once. Anyone may play seated, no reason asked. "
-    "Individual plans and medical notes come first. The school’s rules, and the staff who are "
-    "licensed to decide, have the last word."
+    "people step. Agree on a stop signal and try it once. Anyone may play seated, no reason asked; "
+    "no exercise is ever a penalty. Individual plans and medical notes come first. The school’s "
+    "rules, and the staff who are licensed to decide, have the last word."
 )
 """Common practice; the number of sheets is a school district's (see the facts in the tests)."""
 
@@ -30,7 +36,7 @@ def steps_of(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Step]:
         *printing_steps(deck, grid, stacks),
         *([_fold_leaves()] if grid.folds_first else []),
         *([] if grid.whole else [_cut(deck, grid, stacks)]),
-        _pile(grid),
+        _pile(deck, grid),
         *([_fold_cards(grid)] if grid.folded and not grid.folds_first else []),
         *_papers(deck, grid),
     ]
@@ -83,39 +89,54 @@ def _stacks_told(deck: Deck, stacks: tuple[Stack, ...]) -> str:
     if len(stacks) == 1:
         return ""
     if deck.recipe.ink is Ink.STOCK:
-        return f"There are {len(stacks)} stacks, one for each team: cut each by itself."
+        return (
+            f"There are {len(stacks)} stacks, one for each {owner_word(deck)}: cut each by itself."
+        )
     return f"There are {len(stacks)} stacks, named at their top edge: cut each by itself."
 
 
-def _pile(grid: Grid) -> Step:
+def _pile(deck: Deck, grid: Grid) -> Step:
     """Say why nothing needs sorting."""
+    owner = owner_word(deck)
     if grid.whole:
-        text = "There is nothing to cut: the leaves lie team by team in the order of the labels."
+        text = (
+            f"There is nothing to cut: the leaves lie {owner} by {owner} in the order of the "
+            "labels."
+        )
         return Step("Pile", text, Shown.LEAVES)
     text = (
         "Each place on the leaf gives one pile, its lowest number on top; what is cut later goes "
-        "under what was cut before. Lay a team’s piles on one another in the order of the plan: "
-        "nothing needs sorting."
+        f"under what was cut before. Lay a {owner}’s piles on one another in the order of the "
+        "plan: nothing needs sorting."
     )
+    if deck.recipe.activity is Activity.COLLECT:
+        text += " The spare cards come last: put them by for words that get lost."
     return Step("Pile", text, Shown.PLANS)
 
 
 def _papers(deck: Deck, grid: Grid) -> list[Step]:
     """Say what else is printed, and who gets it."""
-    paper = page_paper(deck.recipe.paper).name
+    paper = page_paper(deck.recipe.paper)
     answers = (
-        f"Print answers.pdf on {paper} for whoever checks: it stands in the order of the labels."
+        f"Print answers.pdf on {paper.name} for whoever checks: it stands in the order of the "
+        "labels."
     )
-    whose = (
-        "each student gets the pages of their own team"
-        if deck.recipe.guide is GuideFor.TEAM
-        else "every student gets the same pages"
-    )
-    guide = f"Print study-guide.pdf on one side of {paper}: {whose}. The answers follow below."
     wanted = {
-        "the answers": answers if grid.sides is Sides.FRONTS else "",
-        "the study guide": guide if deck.guides else "",
+        "the answers": answers if has_answer_list(deck, grid) else "",
+        "the study guide": guide_copies(deck, paper) if deck.guides else "",
+        "the sheets": _sheets(deck, paper),
     }
     told = {what: text for what, text in wanted.items() if text}
     title = f"Copy {' and '.join(told)}"
-    return [Step(title, " ".join(told.values()), with_next=True)] if told else []
+    return [Step(title, " ".join(told.values()))] if told else []
+
+
+def _sheets(deck: Deck, paper: Paper) -> str:
+    """Say how often what groups write on is printed, where there is such a thing."""
+    if not isinstance(deck.lesson, Telling):
+        return ""
+    copies = counted(len(deck.recipe.teams), "copy", "copies")
+    alike = len(set(deck.lesson.stories)) == 1
+    planned = copies if alike else "once, as every page says whose it is"
+    told = f"Print planning-sheet.pdf on one side of {paper.name}, {planned}"
+    return f"{told}, and comparison.pdf, {copies}." if is_compared(deck.lesson) else f"{told}."

@@ -4,6 +4,7 @@ import pytest
 from strategies import card
 
 from decks.bank import directions, make_guide
+from decks.recipe import Support
 
 
 def said(answers, extra=(), **more):
@@ -55,3 +56,58 @@ def test_sentences_and_numbers_are_called_answers(answer):
 
 def test_an_answer_may_be_used_again():
     assert said(["144", "144", "12"]).endswith("An answer may be used more than once.")
+
+
+def part_of(*answers, extra=()):
+    blanks = [card(number, answer=answer) for number, answer in enumerate(answers)]
+    pool = [card(100 + number, answer=word) for number, word in enumerate(extra)]
+    return make_guide(None, blanks, pool, extra_words=len(extra), seed="shore").parts[0]
+
+
+HINTS = (
+    "The hints below the clues give first letters; a dash stands for any other letter or figure."
+)
+
+
+@pytest.mark.parametrize(
+    ("answers", "support", "told"),
+    [
+        (("crab", "eel"), Support.NONE, "Write one word on each line."),
+        (("crab",), Support.NONE, "Write one word on the line."),
+        (("144", "12"), Support.NONE, "Write one answer on each line."),
+        (("crab", "eel"), Support.HINTS, f"Write one word on each line. {HINTS}"),
+        (
+            ("crab",),
+            Support.HINTS,
+            (
+                "Write one word on the line. The hint below the clue gives first letters; a dash "
+                "stands for any other letter or figure."
+            ),
+        ),
+    ],
+)
+def test_without_a_bank_no_bank_is_spoken_of(answers, support, told):
+    assert directions(part_of(*answers), support) == told
+
+
+GATHERED = "Your team’s word cards are the word bank. Write one word on each line."
+
+
+@pytest.mark.parametrize(
+    ("answers", "support", "told"),
+    [
+        (("crab", "eel"), Support.NONE, f"{GATHERED} Each card is used once at most."),
+        (("crab", "Crab"), Support.NONE, f"{GATHERED} A word may be used more than once."),
+        (("crab", "eel"), Support.HINTS, f"{GATHERED} Each card is used once at most. {HINTS}"),
+        (
+            ("crab", "eel"),
+            Support.BANK,
+            (
+                "The words are on your team’s cards and in the bank. Write one word from the bank "
+                "on each line. Each word is used once."
+            ),
+        ),
+    ],
+)
+def test_gathered_cards_are_the_bank_or_go_with_it(answers, support, told):
+    assert directions(part_of(*answers), support, gathered=True) == told

@@ -107,3 +107,13 @@ def test_a_team_without_cards_has_no_pile():
 
 def test_no_cards_need_no_leaves():
     assert plan([0, 0], 8) == ()
+
+
+@given(st.lists(st.integers(0, 30), min_size=1, max_size=6), st.integers(1, 12), st.booleans())
+def test_spare_slots_are_kept_for_every_team_behind_its_last_card(hands, slots, apart):
+    stacks = plan(hands, slots, apart=apart, spare=1)
+    for team, count in enumerate(hands):
+        piles = [(stack, pile) for stack in stacks for pile in stack.piles if pile.team == team]
+        assert sum(pile.end - pile.first for _stack, pile in piles) == count
+        assert sum(stack.leaves for stack, _pile in piles) >= (count + 1 if count else 0)
+        assert all(pile.first <= pile.end <= count for _stack, pile in piles)

@@ -1,4 +1,4 @@
-from itertools import permutations
+from itertools import accumulate, pairwise, permutations, product
 from random import Random
 
 import pytest
@@ -19,25 +19,58 @@ def items_of(*kinds):
 TOPICS = st.lists(st.sampled_from("ABC"), min_size=5, max_size=5)
 
 
-def same(sets):
-    return repeats_at_bases(sets, lambda one: one.topic)
+def sets_of(*topics):
+    """Return sets of items with these topics, written as letters."""
+    items = items_of(*[(Level.EASY, topic) for each in topics for topic in each])
+    ends = [0, *accumulate(map(len, topics))]
+    return [items[start:end] for start, end in pairwise(ends)]
+
+
+def fewest_repeats(sets):
+    """Return the fewest repeats of any order of all sets but the first, tried one and all."""
+    first, *others = [[one.topic for one in each] for each in sets]
+    orders = product(*(sorted(set(permutations(topics))) for topics in [first, *others]))
+    return min(
+        sum(a == b for one, other in pairwise(order) for a, b in zip(one, other, strict=False))
+        for order in orders
+    )
 
 
 @given(TOPICS, TOPICS)
 @settings(max_examples=40)
 def test_a_base_keeps_its_topic_as_seldom_as_any_order_of_the_next_set_allows(first, second):
     """Against every order there is."""
-    items = items_of(*[(Level.EASY, topic) for topic in first + second])
-    least = min(
-        sum(a == b for a, b in zip(first, order, strict=True)) for order in permutations(second)
-    )
-    assert same(at_bases([items[:5], items[5:]])) == least
+    sets = sets_of(first, second)
+    assert repeats_at_bases(at_bases(sets)) == fewest_repeats(sets)
+
+
+SHORT = st.lists(st.sampled_from("ABC"), min_size=4, max_size=4)
+SHORTER = st.lists(st.sampled_from("ABC"), min_size=3, max_size=3)
+
+
+@given(st.lists(SHORT, min_size=1, max_size=2), st.lists(SHORTER, min_size=1, max_size=2))
+@settings(max_examples=60, deadline=None)
+def test_also_where_the_last_sets_are_shorter_no_order_of_all_sets_repeats_less(long, short):
+    """Against every order of every set: which base is given up matters."""
+    sets = sets_of(*long, *short)
+    assert repeats_at_bases(at_bases(sets)) == fewest_repeats(sets)
+
+
+def test_the_base_that_is_given_up_is_of_the_topic_that_stays():
+    assert repeats_at_bases(at_bases(sets_of("ABA", "AA"))) == 1
+    assert repeats_at_bases(sets_of("ABA", "AA")) == 1
+    assert repeats_at_bases(sets_of("AAB", "AA")) == 2
+    assert repeats_at_bases(at_bases(sets_of("AAB", "AA"))) == 1
+
+
+def test_items_without_a_topic_repeat_none_and_a_topic_is_one_however_it_is_written():
+    assert repeats_at_bases(at_bases(sets_of(["", ""], ["", ""]))) == 0
+    assert repeats_at_bases([*sets_of(["Tides"]), *sets_of([" TIDES"])]) == 1
 
 
 @given(st.lists(TOPICS, min_size=2, max_size=4))
 def test_ordering_sets_for_the_bases_loses_and_doubles_nothing(sets):
-    items = items_of(*[(Level.EASY, topic) for topics in sets for topic in topics])
-    given_sets = [items[n : n + 5] for n in range(0, len(items), 5)]
+    given_sets = sets_of(*sets)
     placed = at_bases(given_sets)
     assert [sorted(i.prompt for i in each) for each in placed] == [
         sorted(i.prompt for i in each) for each in given_sets

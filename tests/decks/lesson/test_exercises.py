@@ -9,12 +9,14 @@ from hypothesis import strategies as st
 from cards.content import Cell, ExerciseRow
 from cards.place import Place
 from decks.lesson.exercises import (
+    ANYONE,
     Effort,
     Exercise,
     exercises_of,
     order_exercises,
     seconds_of,
     standard,
+    ways,
 )
 
 
@@ -57,6 +59,9 @@ def test_the_nearest_effort_stands_in_for_one_that_the_list_lacks():
         ("30 s", 30),
         ("a few", 20),
         ("10 slow reaches", 20),
+        ("2 Minutes", 120),
+        ("1.5 min", 90),
+        ("0,5 min", 30),
     ],
 )
 def test_how_long_an_exercise_takes_comes_from_its_count(how_many, seconds):
@@ -83,3 +88,24 @@ def test_an_effort_that_is_blank_or_unknown_counts_as_moderate():
         ExerciseRow(Cell("Dig", place), effort=Cell("?", place)),
     ]
     assert [e.effort for e in exercises_of(rows)] == [Effort.MODERATE] * 2
+
+
+def test_an_exercise_with_two_counts_does_not_follow_itself():
+    hops = [Exercise("Hop", count, "", Effort.MODERATE) for count in ("5 times", "10 times")]
+    exercises = [*hops, Exercise("hop ", "20 times", "", Effort.STRONG), standard()[1]]
+    names = [e.name.strip().lower() for e in order_exercises(exercises, 12, Random(1))]
+    assert all(one != other for one, other in pairwise(names))
+
+
+@pytest.mark.parametrize(("word", "effort"), [("light", 1), ("Medium", 2), ("vigorous", 3)])
+def test_other_usual_words_for_an_effort_are_understood(word, effort):
+    place = Place("Exercises", 2, 1)
+    (exercise,) = exercises_of([ExerciseRow(Cell("Wade", place), effort=Cell(word, place))])
+    assert exercise.effort == effort
+
+
+def test_the_options_are_told_one_by_one_and_everyone_has_one():
+    wade = replace(standard()[0], gentler="small steps; sitting: heels up;")
+    assert ways(wade) == ("small steps", "sitting: heels up")
+    assert ways(replace(wade, gentler=" ; ")) == ANYONE
+    assert any("sitting" in way for way in ANYONE)

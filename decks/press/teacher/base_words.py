@@ -1,0 +1,117 @@
+"""What is said to the teacher of a lesson at bases."""
+
+from collections.abc import Sequence
+from fractions import Fraction
+
+from cards.item import Item, Level
+from decks.deck import Deck
+from decks.lesson import Bases
+from decks.lesson.bases import repeats_at_bases
+from decks.lesson.crowd import Crowd, crowd
+from decks.press.teacher.how.stations import sets_today
+from decks.recipe import Sides
+from decks.words import counted, listed
+
+PLAIN = tuple(map(Fraction, ("1/2", "3/5", "2/3", "3/4", "4/5", "5/6", "9/10")))
+"""Shares that are easily seen before one; nearer than the nearest of them nobody knows."""
+
+
+def most_get(share: float) -> str:
+    """Return an expected share in plain words."""
+    plain = min(PLAIN, key=lambda fraction: (abs(float(fraction) - share), fraction))
+    return f"About {plain.numerator} of {plain.denominator} should get a question right."
+
+
+def how_hard(items: Sequence[Item]) -> str:
+    """Return how many items there are of each level, in words."""
+    counts = [(level, sum(item.level is level for item in items)) for level in Level]
+    there = [(level.name.lower(), count) for level, count in counts if count]
+    if len(there) == 1:
+        return f"all {there[0][0]}"
+    return listed([f"{count} {name}" for name, count in there], "and")
+
+
+def steps(deck: Deck, bases: Bases) -> list[tuple[str, str]]:
+    """Return how the bases are set up and changed, step by step: titles and texts."""
+    cards = len(bases.sets[0])
+    told = crowd(deck.recipe.students, cards)
+    steps = [
+        ("Lay out the first set", _set_up(told, cards, len(bases.sets))),
+        ("How many bases", _how_many(told, cards)),
+        ("As it goes on", _fewer(told)),
+    ]
+    if len(bases.sets) > 1:
+        steps.append(("Change the set", _change(deck, bases)))
+    return steps
+
+
+def _set_up(told: Crowd, cards: int, sets: int) -> str:
+    pile = "The first pile is Set 1" if sets > 1 else "The pile is the set"
+    which = "all its cards" if told.first == cards else f"cards 1 to {told.first}"
+    return (
+        f"{pile}, and the number on a card is that of its base. For your class lay out {which}, "
+        "one at each base, in the order of the numbers round the room."
+    )
+
+
+def _how_many(told: Crowd, cards: int) -> str:
+    text = "Enough that two or three share a base, so that nobody waits long for a free one."
+    return text if told.first == cards else f"{text} {_waiting(told.first, cards)}"
+
+
+def _waiting(first: int, cards: int) -> str:
+    waiting = f"Card {cards} waits" if first + 1 == cards else f"Cards {first + 1} to {cards} wait"
+    return f"{waiting} with you, to take the place of a question that everyone knows by now."
+
+
+def _fewer(told: Crowd) -> str:
+    safe = (
+        "Safe is only who stands at a base and has answered there. When a base goes, whoever stood "
+        "at it walks on first, and the catchers wait for that."
+    )
+    if told.first == told.last:
+        return f"With {counted(told.first, 'base')} none is taken away. {safe}"
+    return (
+        "Hardly anyone is caught: after a stop signal take away the base with the highest number, "
+        f"one every minute or two, down to {told.last}. Hardly anyone gets through: put one back, "
+        f"or let a catcher walk with the others. {safe}"
+    )
+
+
+def _change(deck: Deck, bases: Bases) -> str:
+    used, each = sets_today(deck, bases)
+    number = len(bases.sets)
+    at = listed([str(each * n) for n in range(1, used)], "and") if used > 1 else ""
+    when = f"After {at} minutes: stop signal" if at else "Stop signal"
+    place = "in front of" if deck.recipe.sides is Sides.TENT else "on"
+    how = (
+        f"{when}, everyone stands. Two students go round with the next pile and put each card "
+        f"{place} the old one with the same number."
+    )
+    others = f"The time is for {counted(used, 'set')} of {number}; keep the others for another day."
+    told = [how, _asks(bases), _shorter(bases), others if used < number else ""]
+    return " ".join(filter(None, told))
+
+
+def _asks(bases: Bases) -> str:
+    """Say how far bases change their topics."""
+    met = sum(len(items) for items in bases.sets[1:])
+    repeats = repeats_at_bases(bases.sets)
+    if not repeats and any(item.topic for items in bases.sets for item in items):
+        return "Every base now asks something else, from another topic."
+    if 0 < repeats <= met / 3:
+        return "Every base now asks something else, most of them from another topic."
+    return "Every base now asks something else."
+
+
+def _shorter(bases: Bases) -> str:
+    """Say what becomes of bases for which a later set has no card."""
+    most, least = len(bases.sets[0]), len(bases.sets[-1])
+    if most == least:
+        return ""
+    first = next(n for n, items in enumerate(bases.sets) if len(items) < most) + 1
+    gone = f"base {most}" if least + 1 == most else f"bases {least + 1} to {most}"
+    return (
+        f"From set {first} on there is no card for {gone}, as the questions do not divide evenly: "
+        "take the old card away."
+    )

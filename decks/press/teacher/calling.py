@@ -1,0 +1,161 @@
+"""The call sheet: what the teacher says, accepts and lets the class do, in calling order."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from decks.deck import Deck
+from decks.layout.flow import Block
+from decks.layout.frame import Box, Frame, Image
+from decks.layout.units import mm
+from decks.lesson import Call, Called
+from decks.lesson.exercises import Exercise, ways
+from decks.lesson.timing import about_time, told
+from decks.press.arranging import SHARP, fitted
+from decks.press.faces import styled_of
+from decks.press.teacher.keys import title_block
+from decks.press.teacher.table import Column, table
+from decks.press.type import (
+    ASCENT,
+    BODY,
+    HEADING,
+    NOTE,
+    Style,
+    gap,
+    panel,
+    paragraph,
+    side_by_side,
+    swatch,
+    under_one_another,
+    width_of,
+)
+from decks.recipe import Fractions, Points
+from decks.words import counted
+
+SAID = Style(13.5)
+ACCEPTED = Style(12, strong=True)
+MOVE = Style(11.5)
+LABEL = Style(13.5, strong=True, tone="quiet")
+FIRST = ASCENT * SAID.size
+"""Where the first baseline of every cell lies: that of the largest, so that all stand level."""
+
+TICK = mm(4)
+SHORT_COUNT = 18
+"""A count of so many letters, such as `10 seconds each`, stays on one line."""
+
+PICTURE_WIDTH, PICTURE_HEIGHT = mm(45), mm(20)
+
+BEFORE = (
+    "Floor clear, bags away, an arm’s length apart; everybody moves beside their own place, and "
+    "the stop signal is known. Anyone may take the gentler or the seated way, no reason asked: it "
+    "counts in full. No exercise is a penalty. Individual plans, medical notes, the school’s rules "
+    "and its licensed staff come first."
+)
+"""Common practice; see the facts in the tests."""
+
+HOW = (
+    "Read the question out; teams agree and write; all do the exercise; on your signal all show. "
+    "The seconds run from the first word to the answers counted."
+)
+
+
+def call_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
+    """Return the call sheet, round by round; the head of a round stands on each of its pages."""
+    title = title_block("Call sheet", about_time(called, deck.recipe.minutes), width)
+    blocks = [
+        title,
+        Block(paragraph(HOW, width, BODY), space=10, with_next=True),
+        Block(paragraph(points_told(deck.recipe.points), width, BODY), space=6, with_next=True),
+        Block(panel("Before the first call", BEFORE, width), space=12),
+    ]
+    for number, calls in enumerate(called.rounds):
+        blocks += _round(deck, number, calls, width)
+    return blocks
+
+
+def points_told(points: Points) -> str:
+    """Say what a team earns for a question."""
+    parts = [
+        (points.right, "for a right answer"),
+        (points.first, "more for being right and first"),
+        (points.together, "more for moving together, each in their own way"),
+    ]
+    earned = [f"{number} {what}" for number, what in parts if number]
+    if not earned:
+        return "No points are counted."
+    return f"Points: {' · '.join(earned)}."
+
+
+def _round(deck: Deck, number: int, calls: Sequence[Call], width: float) -> list[Block]:
+    columns = _columns(width)
+    fractions = deck.recipe.fractions
+    rows = [[_label(call), *_cells(call, columns, fractions)] for call in calls]
+    start, *rest = table(columns, rows)
+    name = deck.owners[number].name
+    head = _head(name, number, f"{counted(len(calls), 'question')}, {told(calls)}", width)
+    again = under_one_another([_head(name, number, "continued", width), gap(8), start.frame])
+    together = {0, len(rest) - 2} - {len(rest) - 1}
+    return [
+        Block(head, space=22, with_next=True),
+        start,
+        *(replace(row, head=again, with_next=n in together) for n, row in enumerate(rest)),
+    ]
+
+
+def _columns(width: float) -> list[Column]:
+    room = width - 34
+    return [
+        Column("Card", 34),
+        Column("Say", 0.44 * room, gap=16),
+        Column("Accept", 0.24 * room),
+        Column("Then all together", 0.32 * room, gap=0),
+    ]
+
+
+def _head(name: str, number: int, about: str, width: float) -> Frame:
+    left = width_of(name, HEADING) + 12
+    note = paragraph(about, width - 18 - left, NOTE, first=ASCENT * HEADING.size)
+    words = side_by_side([(0, paragraph(name, left, HEADING)), (left, note)], width - 18)
+    return side_by_side([(0, swatch(number, height=words.height)), (18, words)], width)
+
+
+def _label(call: Call) -> Frame:
+    """Return a card's label, and a box under it to tick when it has been called."""
+    box = Frame(TICK, TICK, (Box(0, 0, TICK, TICK, radius=2, stroke="rule"),))
+    return under_one_another([paragraph(call.label, 26, LABEL, first=FIRST), box], gap=2)
+
+
+def _cells(call: Call, columns: Sequence[Column], fractions: Fractions) -> list[Frame]:
+    item = call.item
+    _card, say, accept, move = (column.room for column in columns)
+    said = paragraph(styled_of(item, back=False, fractions=fractions), say, SAID, first=FIRST)
+    right = paragraph(
+        styled_of(item, back=True, fractions=fractions), accept, ACCEPTED, first=FIRST
+    )
+    also = f"also right: {', '.join(item.also_right)}" if item.also_right else ""
+    about = " · ".join(
+        filter(None, [f"{call.seconds} seconds", item.level.name.lower(), item.topic])
+    )
+    return [
+        under_one_another([said, *_picture(call), paragraph(about, say, NOTE)], gap=2),
+        under_one_another([right, *([paragraph(also, accept, NOTE)] if also else [])], gap=1),
+        _move(call.exercise, move),
+    ]
+
+
+def _picture(call: Call) -> list[Frame]:
+    """Return the picture that is asked about, small: it is large on the card."""
+    picture = call.item.image
+    if picture is None:
+        return []
+    wide, high = fitted(picture, width=PICTURE_WIDTH, height=PICTURE_HEIGHT, coarsest=SHARP)
+    return [Frame(wide, high, (Image(0, 0, wide, high, picture),))]
+
+
+def _move(exercise: Exercise, width: float) -> Frame:
+    count = exercise.how_many
+    if len(count) <= SHORT_COUNT:
+        count = count.replace(" ", "\N{NO-BREAK SPACE}")
+    said = ", ".join(filter(None, [exercise.name, count]))
+    first = paragraph(said, width, MOVE, first=FIRST)
+    options = [paragraph(f"or {way}", width, NOTE) for way in ways(exercise)]
+    return under_one_another([first, *options], gap=1)

@@ -1,0 +1,136 @@
+"""What a deck and its class amount to, in words."""
+
+from collections.abc import Sequence
+
+from decks.deck import Deck
+from decks.lengths import MM
+from decks.press.pages import page_paper
+from decks.recipe import Activity, Dealing, GuideFor, Sides, Support
+from decks.words import counted, listed
+
+MOST_NAMED = 4
+LONGEST_NAMED = 20
+"""More teams than these, or with longer names, are told by their number."""
+
+OWNERS = {Activity.ROUNDS: "round", Activity.STATIONS: "set"}
+
+
+def owner_word(deck: Deck) -> str:
+    """Return what the owners of a deck's piles are: a team, a round or a set."""
+    return OWNERS.get(deck.recipe.activity, "team")
+
+
+def spread(numbers: Sequence[int]) -> str:
+    """Return how many each has: `18`, `17 or 18`, `3 to 6`."""
+    least, most = min(numbers), max(numbers)
+    if least == most:
+        return str(least)
+    return f"{least} {'or' if most == least + 1 else 'to'} {most}"
+
+
+def told(numbers: Sequence[int], one: str) -> str:
+    """Return how many of something each has: `1 card`, `17 or 18 cards`."""
+    return f"{spread(numbers)} {one if max(numbers) == 1 else one + 's'}"
+
+
+def a_team(deck: Deck) -> tuple[int, int]:
+    """Return how many students a team has, at the least and at the most: at least one each."""
+    each, more = divmod(deck.recipe.students, len(deck.recipe.teams))
+    return max(1, each), max(1, each + bool(more))
+
+
+def hands(deck: Deck) -> list[int]:
+    """Return how many cards each owner has, of those who have any."""
+    return [len(hand) for hand in deck.hands if hand] or [0]
+
+
+def cards_told(deck: Deck) -> str:
+    """Return `72 cards for 4 teams`, `72 cards in 3 sets of 24`."""
+    cards = counted(len(deck.cards), "card")
+    owner = owner_word(deck)
+    owners = counted(len(deck.hands), owner)
+    if owner == "team":
+        return f"{cards} for {owners}"
+    return f"{cards} in {owners} of {spread(hands(deck))}"
+
+
+def teams_told(deck: Deck) -> str:
+    """Return the teams by name where they are few, else by number."""
+    names = [team.name for team in deck.recipe.teams]
+    if len(names) > MOST_NAMED or max(map(len, names)) > LONGEST_NAMED:
+        return f"the {counted(len(names), 'team')}"
+    return listed(names, "and")
+
+
+def class_told(deck: Deck) -> str:
+    """Return `4 teams · 24 students, 6 a team`."""
+    students = counted(deck.recipe.students, "student")
+    teams = len(deck.recipe.teams)
+    if teams == 1:
+        return f"1 team · {students}"
+    return f"{counted(teams, 'team')} · {students}, {spread(a_team(deck))} a team"
+
+
+def cards_file(deck: Deck) -> str:
+    """Return the file, or the files, that the cards are printed from."""
+    if deck.recipe.sides is Sides.TWO_PASSES:
+        return "cards-fronts.pdf and cards-backs.pdf"
+    return "cards.pdf"
+
+
+def where_answers_are(deck: Deck) -> str:
+    """Return what tells whether an answer is right."""
+    return "the list" if deck.recipe.sides is Sides.FRONTS else "the back"
+
+
+def answers_needed(deck: Deck) -> list[str]:
+    """Return the list of answers where cards have no backs: one for every team."""
+    if deck.recipe.sides is not Sides.FRONTS:
+        return []
+    return [f"answers.pdf: one for every team, {len(deck.recipe.teams)} in all"]
+
+
+def guides_needed(deck: Deck) -> list[str]:
+    """Return the study guides to copy, if there are any."""
+    if not deck.guides:
+        return []
+    students = counted(deck.recipe.students, "student")
+    paper = page_paper(deck.recipe.paper).name
+    if deck.recipe.guide is GuideFor.TEAM:
+        return [f"study-guide.pdf on {paper}: for each of {students} the pages of their own team"]
+    return [f"study-guide.pdf on {paper}: the same pages for each of {students}"]
+
+
+def blanks(deck: Deck) -> list[int]:
+    """Return how many blanks each study guide has; nought where there is none."""
+    return [sum(len(part.blanks) for part in guide.parts) for guide in deck.guides] or [0]
+
+
+def helped(deck: Deck) -> str:
+    """Return what the study guide offers, as the end of a sentence."""
+    return {
+        Support.BANK: " with its word bank",
+        Support.HINTS: " with its hints",
+        Support.NONE: "",
+    }[deck.recipe.support]
+
+
+def points(number: int) -> str:
+    """Return a number of points: `1 point`, `no points`."""
+    return counted(number, "point") if number else "no points"
+
+
+def are_copies(deck: Deck) -> bool:
+    """Whether every team has all the items."""
+    return deck.recipe.deal is Dealing.COPIES
+
+
+def lost(spare: str, key: str) -> str:
+    """Say what to do when a card is lost; `key` is where it stands."""
+    return f"Write it again by hand on {spare}: {key} has it under its number."
+
+
+def metres(millimetres: float) -> str:
+    """Return a way across a room in metres and in feet: `10 m (33 ft)`."""
+    feet = round(millimetres / MM["ft"])
+    return f"{round(millimetres / 1000, 1):g} m ({feet} ft)"

@@ -1,0 +1,147 @@
+"""Build, explain, compare: sort the details of a text, draw how it is built, and tell others."""
+
+from decks.deck import Deck
+from decks.lesson import Telling
+from decks.press.comparing import meet_other_texts, shared_stories
+from decks.press.pages import page_paper
+from decks.press.teacher.how.counts import a_team, cards_file, hands, lost, spread, told
+from decks.press.teacher.how.play import Part, Play
+from decks.words import counted, listed
+
+SORTING, BUILDING = 0.2, 0.4
+"""Which share of the time is for sorting, and which for building; our own judgement."""
+
+MOST_TEXTS, LONGEST_TEXTS = 3, 60
+"""More texts than these, or with so many letters in their titles, are told by their number."""
+
+HIGHEST = 12
+"""Four things to look at, nought to three points for each."""
+
+
+def organizer(deck: Deck, telling: Telling) -> Play:
+    """Return how groups build an organiser with this deck."""
+    return Play(
+        name="Build, explain, compare",
+        lasts=counted(deck.recipe.minutes, "minute"),
+        needs=_needs(deck, telling),
+        setting=_setting(deck, telling),
+        steps=_steps(deck, telling),
+        moving=3,
+        asides=_asides(),
+    )
+
+
+def _needs(deck: Deck, telling: Telling) -> tuple[str, ...]:
+    paper = page_paper(deck.recipe.paper).name
+    cards = f"{counted(len(deck.cards), 'card')}, {told(hands(deck), 'card')} a group"
+    return (
+        f"The text itself for everyone: {_texts(telling)}",
+        f"{cards_file(deck)}, cut: {cards}",
+        *_sheets(telling, paper, len(deck.recipe.teams)),
+        "Pencils, colours for symbols, a clock, a stop signal; the checking grid of this file",
+    )
+
+
+def _sheets(telling: Telling, paper: str, groups: int) -> list[str]:
+    """Return the sheets that groups write on, and how often they are copied."""
+    copies = f"{counted(groups, 'copy', 'copies')}, one a group"
+    planned = copies if _same(telling) else "each group its own"
+    sheets = [f"planning-sheet.pdf on {paper}: {planned}"]
+    if is_compared(telling):
+        sheets.append(f"comparison.pdf on {paper}: {copies}")
+    return sheets
+
+
+def is_compared(telling: Telling) -> bool:
+    """Say whether there is anything to compare: a text that two have, or two texts."""
+    return bool(shared_stories(telling)) or meet_other_texts(telling)
+
+
+def _texts(telling: Telling) -> str:
+    topics = list(
+        dict.fromkeys(story.topic or "the text" for each in telling.stories for story in each)
+    )
+    if len(topics) > MOST_TEXTS or sum(map(len, topics)) > LONGEST_TEXTS:
+        return counted(len(topics), "text")
+    return listed([f"“{topic}”" for topic in topics], "and")
+
+
+def _same(telling: Telling) -> bool:
+    return len(set(telling.stories)) == 1
+
+
+def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
+    share = "The texts are shared out: the cards of a group say which is its own."
+    if _same(telling):
+        share = "Every group has the same."
+    return (
+        (
+            f"A table for every group, {spread(a_team(deck))} at each, with a clear way from one "
+            "to the next."
+        ),
+        f"On it the group’s cards, details up, mixed. {share}",
+        "Groups sit as teams; who reads out, draws, and explains changes as they agree.",
+    )
+
+
+def _steps(deck: Deck, telling: Telling) -> tuple[Part, ...]:
+    minutes = deck.recipe.minutes
+    sorting, building = (max(1, round(share * minutes)) for share in (SORTING, BUILDING))
+    visiting = max(1, minutes - sorting - building)
+    return (
+        Part(
+            f"Sort, {sorting} min",
+            "Read the text. Lay the detail cards in groups that belong together and find a heading "
+            "for each. Then turn the cards: the back has the heading of the text.",
+        ),
+        Part(
+            "Main idea",
+            "Close the text. In one sentence: what is all of this about? Write it on the planning "
+            "sheet, in pencil.",
+        ),
+        Part(
+            f"Build, {building} min",
+            "On the planning sheet: the headings, the details that support each, and a symbol or a "
+            "sign for each heading, with a word that says what it stands for.",
+        ),
+        Part(
+            f"Explain, {visiting} min",
+            "Half of each group stays at its table, the other half walks to the next one. Those "
+            "who stay explain the sheet, main idea first; those who came ask. On the signal they "
+            "change places: all explain once.",
+        ),
+        *([Part("Compare", _compare(telling))] if is_compared(telling) else []),
+        Part(
+            "The end",
+            "Everyone walks home, and each group adds one thing that it learned from another. The "
+            f"cards are counted back: {told(hands(deck), 'card')} a group.",
+        ),
+    )
+
+
+def _compare(telling: Telling) -> str:
+    told = []
+    if shared_stories(telling):
+        told.append(
+            "Groups with the same text tick on the comparison sheet which supporting details each "
+            "has; what only one of them has, look up in the text."
+        )
+    if meet_other_texts(telling):
+        told.append("Where the texts differ, write down what they have in common, and what not.")
+    return " ".join(told)
+
+
+def _asides() -> tuple[Part, ...]:
+    return (
+        Part(
+            "Points",
+            "The checking grid: main idea, details, organisation, symbols explained, 0 to 3 each, "
+            f"{HIGHEST} at the most for a group.",
+        ),
+        Part(
+            "Gentler, and seated",
+            "Sheets walk instead of people: pass them to the next table and write questions on a "
+            "slip. Fewer cards, or the headings told beforehand.",
+        ),
+        Part("A card is lost", lost("a blank card", "the key to the details")),
+    )

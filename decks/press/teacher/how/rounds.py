@@ -1,0 +1,134 @@
+"""Called questions: teams put their heads together, write, move together, and show."""
+
+from decks.deck import Deck
+from decks.lesson import Call, Called
+from decks.lesson.timing import about_time
+from decks.press.teacher.how.counts import a_team, cards_file, lost, points, spread
+from decks.press.teacher.how.play import Part, Play
+from decks.recipe import Points
+from decks.words import counted
+
+
+def rounds(deck: Deck, called: Called) -> Play:
+    """Return how to call the questions of this deck."""
+    return Play(
+        name="Called questions",
+        lasts=counted(deck.recipe.minutes, "minute"),
+        needs=_needs(deck),
+        setting=_setting(deck, called),
+        steps=_steps(deck, called),
+        moving=3,
+        asides=_asides(),
+    )
+
+
+def calls_of(called: Called) -> list[Call]:
+    """Return all calls in their order."""
+    return [call for each in called.rounds for call in each]
+
+
+def _needs(deck: Deck) -> tuple[str, ...]:
+    teams = len(deck.recipe.teams)
+    number = len(deck.hands)
+    piles = f"{counted(number, 'pile')}, a round each" if number > 1 else "one pile"
+    return (
+        (
+            f"{cards_file(deck)}, cut: {counted(len(deck.cards), 'card')} in {piles}, for whoever "
+            "calls"
+        ),
+        "The call sheet of this file, and a clock that shows seconds",
+        _scoring(deck),
+        f"Paper and a thick pen for every team, {teams} in all; a stop signal",
+    )
+
+
+def _scoring(deck: Deck) -> str:
+    """Return what the points are kept on, where there are any."""
+    if deck.recipe.points == Points(0, 0, 0):
+        return "Nothing to score with: no points are counted"
+    return "The score sheet of this file with a pencil, or marks.xlsx, which adds up by itself"
+
+
+def _setting(deck: Deck, called: Called) -> tuple[str, ...]:
+    number = spread(a_team(deck))
+    return (
+        f"A table for every team, with room to stand round it, {number} at each.",
+        (
+            "Count the seats at each table clockwise from the one nearest the board: the roster of "
+            "seats in this file says who writes when."
+        ),
+        about_time(called, deck.recipe.minutes),
+    )
+
+
+def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
+    return (
+        Part(
+            "Call",
+            "Read the question out twice, from the card or the call sheet. The card may be shown; "
+            "its back is for you.",
+        ),
+        Part(
+            "Heads together",
+            "Teams whisper, and agree on one answer. Everybody in the team should be able to "
+            "say it.",
+        ),
+        Part(
+            "Write",
+            "The seat whose turn it is by the roster writes the answer and lays it face "
+            "down. The first team whose paper is down is noted.",
+        ),
+        Part(
+            "Move together",
+            "Everyone beside their own place does the exercise of the call sheet, in one rhythm, "
+            "counting aloud. All choose the exercise, its gentler or its seated way; all count "
+            "alike.",
+        ),
+        Part(
+            "Show",
+            "When the seconds of the call sheet are over, give the signal: all papers go up at "
+            "once. Say the answer; what else to accept stands beside it.",
+        ),
+        Part("What counts", _counts(deck)),
+        Part("The end", _end(called)),
+    )
+
+
+def _counts(deck: Deck) -> str:
+    earned = deck.recipe.points
+    ways = [
+        (earned.right, f"Right: {points(earned.right)}."),
+        (earned.first, f"Right and first down: {earned.first} more."),
+        (
+            earned.together,
+            f"Moved together, each in their own way: {earned.together} more, right or not.",
+        ),
+    ]
+    told = [way for number, way in ways if number]
+    if not told:
+        return "No points are counted: what counts is what everyone can say now."
+    return " ".join([*told, "Write them down before the next call."])
+
+
+def _end(called: Called) -> str:
+    between = "After each round: water, and the scores. " if called.rounds[1:] else ""
+    return (
+        f"{between}The last call is one that most can answer. Add up, let every team name one "
+        "thing that it knows now and did not before, and thank the writers."
+    )
+
+
+def _asides() -> tuple[Part, ...]:
+    return (
+        Part(
+            "Fair to all",
+            "Teams that differ in number play alike: one answer a team. A tie is shared. Points "
+            "are never taken away.",
+        ),
+        Part(
+            "Gentler, and seated",
+            "Every exercise has both on the call sheet; say all three each time. Or leave the "
+            "exercises out: the points for moving together then fall away.",
+        ),
+        Part("A card is lost", lost("a blank card", "the call sheet")),
+    )

@@ -1,0 +1,174 @@
+"""Safe at the bases: walk from base to base, answer, and be safe there."""
+
+from decks.deck import Deck
+from decks.lesson import Bases
+from decks.lesson.crowd import Crowd, crowd
+from decks.press.teacher.how.counts import (
+    answers_needed,
+    cards_file,
+    hands,
+    lost,
+    points,
+    spread,
+)
+from decks.press.teacher.how.play import Part, Play
+from decks.recipe import Sides
+from decks.words import counted, listed
+
+LEAST_MINUTES = 4
+"""What a set needs at the least to be worth laying out; our own judgement."""
+
+
+def stations(deck: Deck, bases: Bases) -> Play:
+    """Return how to play at the bases with this deck."""
+    return Play(
+        name="Safe at the bases",
+        lasts=counted(deck.recipe.minutes, "minute"),
+        needs=_needs(deck, bases),
+        setting=_setting(deck, bases),
+        steps=_steps(deck, bases),
+        moving=1,
+        asides=_asides(deck),
+    )
+
+
+def sets_today(deck: Deck, bases: Bases) -> tuple[int, int]:
+    """Return how many of the sets the time is for, and about how many minutes each."""
+    minutes = deck.recipe.minutes
+    used = min(len(bases.sets), max(1, minutes // LEAST_MINUTES))
+    return used, max(1, minutes // used)
+
+
+def _crowd(deck: Deck, bases: Bases) -> Crowd:
+    return crowd(deck.recipe.students, len(bases.sets[0]))
+
+
+def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
+    number = len(deck.hands)
+    sets = f"{counted(number, 'set')} of {spread(hands(deck))}" if number > 1 else "one set"
+    folded = deck.recipe.sides in {Sides.FOLD, Sides.TENT}
+    bands = counted(_crowd(deck, bases).catchers, "band")
+    return (
+        (
+            f"{cards_file(deck)}, cut{' and folded' if folded else ''}: "
+            f"{counted(len(deck.cards), 'card')} in {sets}, a pile each"
+        ),
+        *answers_needed(deck),
+        "The base plan and the set list of this file",
+        f"{bands} or coloured sheets for the catchers, a slip and a pencil for everyone",
+        "A clock, a stop signal",
+    )
+
+
+def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
+    first, cards = _crowd(deck, bases).first, len(bases.sets[0])
+    lie = "Card 1 lies" if first == 1 else f"Cards 1 to {first} of set 1 lie"
+    waiting = f"; the other {cards - first} wait with you" if first < cards else ""
+    return (
+        (
+            f"{counted(first, 'base')} along the walls, two arm’s lengths apart, never on the "
+            "floor: the base plan says where, and how many for fewer or more students."
+        ),
+        f"{lie} out, {_side_up(deck)}{waiting}. A card’s number is that of its base.",
+        _today(deck, bases),
+    )
+
+
+def _today(deck: Deck, bases: Bases) -> str:
+    """Say how many sets the time is for."""
+    number, (used, each) = len(bases.sets), sets_today(deck, bases)
+    minutes = counted(deck.recipe.minutes, "minute")
+    if number == 1:
+        return f"The set lies for {minutes}."
+    if used == number:
+        return f"All {number} sets are for today, about {each} minutes each."
+    sets = "set 1" if used == 1 else f"sets 1 to {used}"
+    return f"{minutes} are right for {sets}; keep the others for another day."
+
+
+def _side_up(deck: Deck) -> str:
+    if deck.recipe.sides is Sides.TENT:
+        return "question towards the room"
+    return "question up"
+
+
+def _steps(deck: Deck, bases: Bases) -> tuple[Part, ...]:
+    several = sets_today(deck, bases)[0] > 1
+    return (
+        Part("Who stands where", _start(deck, bases)),
+        Part(
+            "Walk",
+            "On “Go” everyone walks to another base, any but the one just left. The catchers walk "
+            "too.",
+        ),
+        Part("Answer", _answer(deck)),
+        Part(
+            "Safe",
+            "Whoever has answered is safe at that base to a slow count of ten, then walks on to "
+            "another. Two or three may share a base. Catchers keep two arms’ lengths away.",
+        ),
+        Part(
+            "Caught",
+            "Between bases: an open hand shown at arm’s length, and the word “caught”. Nobody is "
+            "touched. The one who is caught takes the band and catches, the other is free. Nobody "
+            "is out. Whoever runs takes the band too.",
+        ),
+        *([Part("The next set", _next_set(deck, bases))] if several else []),
+        Part("The end", _end(deck)),
+    )
+
+
+def _start(deck: Deck, bases: Bases) -> str:
+    catchers = _crowd(deck, bases).catchers
+    wear = "students wear a band and catch" if catchers > 1 else "student wears a band and catches"
+    return (
+        f"{catchers} {wear}. The others stand anywhere in the room. Show once how to walk, to "
+        "catch, and to stop."
+    )
+
+
+def _answer(deck: Deck) -> str:
+    if deck.recipe.sides is Sides.FRONTS:
+        check = "ask whoever holds answers.pdf"
+    elif deck.recipe.sides is Sides.TENT:
+        check = "look at the other side"
+    else:
+        check = "turn the card and look"
+    return (
+        f"At the base read the question, say the answer aloud, {check}. Right: a stroke on "
+        "your slip, once for every card. Not right: say it again from the back; that makes safe "
+        "too, without a stroke."
+    )
+
+
+def _next_set(deck: Deck, bases: Bases) -> str:
+    used, each = sets_today(deck, bases)
+    at = listed([str(each * n) for n in range(1, used)], "and")
+    return (
+        f"After {at} minutes give the stop signal. Two students lay the next pile on the old "
+        "cards, "
+        "number on number. Then “Go” again. The base plan says when to take a base away or add one."
+    )
+
+
+def _end(deck: Deck) -> str:
+    return (
+        f"After {counted(deck.recipe.minutes, 'minute')} everyone walks back to their place. Ask "
+        "which question was the hardest, and answer it together. Count the cards back, set by set."
+    )
+
+
+def _asides(deck: Deck) -> tuple[Part, ...]:
+    return (
+        Part(
+            "Points",
+            f"A stroke is {points(deck.recipe.points.right)}. Add up the slips of a team; where "
+            "teams differ in number, divide by the students in each. Or no points at all.",
+        ),
+        Part(
+            "Gentler, and seated",
+            "No catcher: teams go round together as the page Rotation says. Seated: keep a "
+            "base, read its card out, judge the answers.",
+        ),
+        Part("A card is lost", lost("a blank card", "the set list")),
+    )

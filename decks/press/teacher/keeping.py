@@ -1,0 +1,123 @@
+"""How to keep a deck so that it is whole the next time."""
+
+from decks.deck import Card, Deck
+from decks.layout.flow import Block
+from decks.layout.frame import Box, Frame
+from decks.press.teacher.how.counts import owner_word
+from decks.press.teacher.keys import title_block
+from decks.press.teacher.table import Column, cell, table
+from decks.press.type import (
+    BODY,
+    STRONG,
+    Style,
+    paragraph,
+    side_by_side,
+    swatch,
+    under_one_another,
+)
+from decks.recipe import Activity
+
+FIGURES = Style(11)
+TICKS = 5
+TICK = 12.0
+"""A pile is counted after each of so many lessons, in a square of so many points."""
+
+
+def keeping(deck: Deck, width: float) -> list[Block]:
+    """Return the page that says what belongs together, and how it stays so."""
+    subtitle = "Count each pile after the lesson; tick it when it is whole"
+    words = [
+        ("Store", _store(deck)),
+        ("A card is lost", _lost(deck)),
+        ("Print it all again", _again()),
+        ("What stays private", _private(deck)),
+    ]
+    return [
+        title_block("Keep it", subtitle, width),
+        *_piles(deck, width),
+        *(Block(_said(title, text, width), space=14) for title, text in words),
+    ]
+
+
+def _piles(deck: Deck, width: float) -> list[Block]:
+    word = owner_word(deck)
+    columns = [
+        Column(word.capitalize(), 0.4 * width),
+        Column("Labels", 0.18 * width),
+        Column("Cards", 0.12 * width),
+        Column("Whole after the lesson", 0.3 * width, 0),
+    ]
+    rows = [
+        [
+            _owner(deck, number, columns[0].room),
+            cell(columns[1], (_labels(hand), FIGURES)),
+            cell(columns[2], (str(len(hand)), STRONG)),
+            _squares(),
+        ]
+        for number, hand in enumerate(deck.hands)
+        if hand
+    ]
+    return table(columns, rows)
+
+
+def _owner(deck: Deck, number: int, room: float) -> Frame:
+    name = paragraph(deck.owners[number].name, room - 18, STRONG)
+    return side_by_side([(0, swatch(number, height=name.height)), (18, name)], room)
+
+
+def _labels(hand: tuple[Card, ...]) -> str:
+    first, last = hand[0].label, hand[-1].label
+    return first if first == last else f"{first}–{last}"
+
+
+def _squares() -> Frame:
+    step = TICK + 8
+    boxes = [Box(n * step, 0, TICK, TICK, radius=2, stroke="rule") for n in range(TICKS)]
+    return Frame(TICKS * step, TICK, tuple(boxes))
+
+
+def _said(title: str, text: str, width: float) -> Frame:
+    return under_one_another([paragraph(title, width, STRONG), paragraph(text, width, BODY)], gap=1)
+
+
+def _store(deck: Deck) -> str:
+    word = owner_word(deck)
+    guides = ", one study guide" if deck.guides else ""
+    return (
+        f"A band or an envelope for each {word}, numbers in order; all of them in one box with "
+        "this "
+        f"file{guides} and the name of the deck: {deck.name}. Dry and flat: card that has bent "
+        "does not lie well."
+    )
+
+
+def _lost(deck: Deck) -> str:
+    where = "the call sheet" if deck.recipe.activity is Activity.ROUNDS else "the answer keys"
+    if deck.recipe.activity is Activity.COLLECT:
+        return (
+            "Take the team’s spare card and write the word on it: the key to the cards has it "
+            "under its number. If the spare card is gone as well, print the last leaf of its "
+            "stack again."
+        )
+    return (
+        "Take a blank card of the same paper, and write front, back and number as they stand in "
+        f"{where}. A stroke of the {owner_word(deck)}’s colour at the left edge tells it from the "
+        "others."
+    )
+
+
+def _again() -> str:
+    return (
+        "The PDF files can be printed as often as you like. Leave deck.json where it is: it is the "
+        "record of every card and of how the deck was made."
+    )
+
+
+def _private(deck: Deck) -> str:
+    own = "No student’s name is kept in this deck, in its files or in its points."
+    if not deck.guides:
+        return own
+    return (
+        f"{own} Study guides that students have written on are theirs: they are kept or given back "
+        "by the school’s rules."
+    )

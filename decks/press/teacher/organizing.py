@@ -1,0 +1,114 @@
+"""Organisers for the teacher: which detail supports which heading, and how the sheets are seen."""
+
+from collections.abc import Sequence
+
+from cards.item import Item
+from decks.deck import Deck
+from decks.layout.flow import Block
+from decks.layout.frame import Frame
+from decks.lesson import Story, Telling
+from decks.press.faces import styled_of
+from decks.press.teacher.keys import FIGURE, title_block
+from decks.press.teacher.table import Column, cell
+from decks.press.type import (
+    BODY,
+    HEADING,
+    NOTE,
+    STRONG,
+    gap,
+    paragraph,
+    ruled,
+    side_by_side,
+    swatch,
+    under_one_another,
+)
+from decks.words import counted, listed
+
+LABEL = 42.0
+CARDS = 0.4
+"""The share of the width for the numbers of a heading's cards."""
+
+ROW_AIR = 4.0
+BESIDE = 14.0
+
+
+def organizing_key(deck: Deck, telling: Telling, width: float) -> list[Block]:
+    """Return the key to the details: text by text, heading by heading, with the cards' labels."""
+    texts = groups_of(telling)
+    headings = sum(len(story.headings) for story, _teams in texts)
+    subtitle = (
+        f"{counted(len(texts), 'text')}, {counted(headings, 'heading')}; in every group a text’s "
+        "cards have the same numbers"
+    )
+    blocks = [title_block("Key to the details", subtitle, width)]
+    for story, teams in texts:
+        blocks.append(_text_head(deck, story, teams, width))
+        labels = {card.item: card.label for card in deck.hands[teams[0]]}
+        for heading, items in story.headings:
+            blocks += _heading(heading, items, labels, deck, width)
+    return blocks
+
+
+def groups_of(telling: Telling) -> list[tuple[Story, list[int]]]:
+    """Return every text once, with the numbers of the groups that have it."""
+    having: dict[Story, list[int]] = {}
+    for team, stories in enumerate(telling.stories):
+        for story in stories:
+            having.setdefault(story, []).append(team)
+    return list(having.items())
+
+
+def _text_head(deck: Deck, story: Story, teams: Sequence[int], width: float) -> Block:
+    everyone = len(teams) == len(deck.owners) > 1
+    names = listed([deck.owners[team].name for team in teams], "and")
+    ribbons = [] if everyone else [(n * BESIDE, swatch(team)) for n, team in enumerate(teams)]
+    start = len(ribbons) * BESIDE + (4 if ribbons else 0)
+    words = under_one_another(
+        [
+            paragraph(story.topic or "A text without a name", width - start, HEADING),
+            paragraph(f"for {'every group' if everyone else names}", width - start, NOTE),
+        ],
+        gap=2,
+    )
+    return Block(side_by_side([*ribbons, (start, words)], width), space=20, with_next=True)
+
+
+def _heading(
+    heading: str, items: Sequence[Item], labels: dict[Item, str], deck: Deck, width: float
+) -> list[Block]:
+    """Return a heading over its details, in the order of their labels."""
+    by_label = sorted(items, key=lambda item: int(labels[item]))
+    numbers = [labels[item] for item in by_label]
+    told = f"{'card' if len(numbers) == 1 else 'cards'} {listed(numbers, 'and')}"
+    head = ruled(_head(items[0], told, deck, width), tone="frame")
+    columns = [Column("Card", LABEL), Column("Detail", width - LABEL)]
+    rows = [
+        Block(_row(columns, labels[item], item, deck), head=_again(heading, width))
+        for item in by_label
+    ]
+    return [Block(head, space=12, with_next=True), *rows]
+
+
+def _head(first: Item, told: str, deck: Deck, width: float) -> Frame:
+    room = (1 - CARDS) * width
+    words = styled_of(first, back=True, fractions=deck.recipe.fractions)
+    cells = [
+        (0.0, paragraph(words, room - BESIDE, STRONG)),
+        (room, paragraph(told, width - room, NOTE, first=0.8 * STRONG.size)),
+    ]
+    return side_by_side(cells, width, above=ROW_AIR, below=ROW_AIR)
+
+
+def _again(heading: str, width: float) -> Frame:
+    """Return what stands over the details of a heading that go on to another page."""
+    return under_one_another([paragraph(f"{heading}, more", width, NOTE), gap(ROW_AIR)])
+
+
+def _row(columns: Sequence[Column], label: str, item: Item, deck: Deck) -> Frame:
+    detail = styled_of(item, back=False, fractions=deck.recipe.fractions)
+    cells = [
+        (0.0, cell(columns[0], (label, FIGURE))),
+        (columns[0].width, cell(columns[1], (detail, BODY))),
+    ]
+    width = columns[0].width + columns[1].width
+    return ruled(side_by_side(cells, width, above=ROW_AIR, below=ROW_AIR))

@@ -1,0 +1,189 @@
+"""How a lesson is run, as words and as the height of a page."""
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from strategies import TEAMS, card
+
+from cards.item import Kind
+from decks.activities import make_deck
+from decks.layout.flow import flow
+from decks.press.pages import BOTTOM, TOP, column, page_paper
+from decks.press.teacher import steps
+from decks.press.teacher.how import play_of
+from decks.press.teacher.how.counts import a_team, class_told, spread
+from decks.press.teacher.how_to import SIZES, how_to
+from decks.recipe import Activity, Dealing, GuideFor, PaperName, Points, Recipe, Sides, Support
+from decks.team import make_teams
+
+ASKED = [card(n, n % 3 + 1, answer=f"{n} tide") for n in range(30)]
+DETAILS = [
+    replace(
+        card(n, topic=f"Text {n % 2}", kind=Kind.DETAIL, answer=f"Heading {n % 3}"),
+        prompt=f"detail {n}",
+    )
+    for n in range(12)
+]
+
+
+def deck_for(activity, *, teams=4, names=None, items=None, **settings):
+    names = names or TEAMS[:teams]
+    recipe = Recipe("Shore", make_teams(names, [None] * len(names)), activity=activity, **settings)
+    given_items = items or (DETAILS if activity is Activity.ORGANIZER else ASKED)
+    return make_deck(recipe, given_items, number=1, seed="s")
+
+
+def words(deck):
+    play = play_of(deck)
+    parts = [*play.steps, *play.asides]
+    return " ".join([*play.needs, *play.setting, *(f"{part.title} {part.text}" for part in parts)])
+
+
+def pages_of(deck):
+    paper = page_paper(deck.recipe.paper)
+    blocks = how_to(deck, column(paper))
+    return flow(blocks, x=0, top=paper.height - TOP, bottom=BOTTOM), blocks
+
+
+CHOICES = st.fixed_dictionaries(
+    {
+        "activity": st.sampled_from(Activity),
+        "paper": st.sampled_from([PaperName.LETTER, PaperName.A4]),
+        "teams": st.integers(1, 12),
+        "students": st.integers(1, 60),
+        "minutes": st.integers(1, 90),
+        "sides": st.sampled_from(Sides),
+        "deal": st.sampled_from(Dealing),
+        "support": st.sampled_from(Support),
+        "guide": st.sampled_from(GuideFor),
+        "rounds": st.integers(1, 12) | st.none(),
+    }
+)
+
+
+@settings(deadline=None, max_examples=40)
+@given(CHOICES)
+def test_every_how_to_is_one_page_whatever_the_class(choices):
+    pages, _blocks = pages_of(deck_for(**choices))
+    assert len(pages) == 1
+
+
+@pytest.mark.parametrize("activity", Activity)
+def test_an_ordinary_class_needs_no_small_type(activity):
+    page = page_paper(PaperName.LETTER)
+    heights = [block.frame.height for block in how_to(deck_for(activity), column(page))]
+    sizes = {
+        text.size
+        for block in how_to(deck_for(activity), column(page))
+        for text in texts_in(block.frame)
+    }
+    assert min(sizes) >= SIZES[1] - 0.5
+    assert sum(heights) > 0.75 * (page.height - TOP - BOTTOM)
+
+
+def texts_in(frame):
+    for thing in frame.things:
+        if hasattr(thing, "frame"):
+            yield from texts_in(thing.frame)
+        elif hasattr(thing, "text"):
+            yield thing
+
+
+@pytest.mark.parametrize("activity", Activity)
+def test_the_caution_stands_where_people_begin_to_move(activity):
+    made = deck_for(activity)
+    play = play_of(made)
+    _pages, blocks = pages_of(made)
+    said = [" ".join(text.text for text in texts_in(block.frame)) for block in blocks]
+    at = next(n for n, text in enumerate(said) if "Before anyone moves" in text)
+    assert " ".join(steps.MOVING.split()[:6]) in said[at]
+    assert said[at + 1].split()[0] == str(play.moving + 1)
+    before = " ".join(part.text for part in play.steps[: play.moving])
+    assert "walks" not in before
+
+
+@pytest.mark.parametrize("activity", Activity)
+@pytest.mark.parametrize(("students", "told"), [(24, "6"), (25, "6 or 7"), (4, "1")])
+def test_the_size_of_a_team_is_that_of_the_class_divided(activity, students, told):
+    made = deck_for(activity, students=students)
+    assert class_told(made) == f"4 teams · {students} students, {told} a team"
+
+
+def test_a_team_is_never_told_to_be_of_nobody():
+    assert a_team(deck_for(Activity.COLLECT, teams=12, students=5)) == (1, 1)
+
+
+def test_numbers_are_told_as_they_spread():
+    assert [spread(each) for each in ([18], [17, 18, 18], [3, 6])] == ["18", "17 or 18", "3 to 6"]
+
+
+@pytest.mark.parametrize("activity", Activity)
+def test_every_activity_has_gentler_and_seated_ways_and_says_what_to_do_with_a_lost_card(activity):
+    titles = [part.title for part in play_of(deck_for(activity)).asides]
+    assert titles[1:] == ["Gentler, and seated", "A card is lost"]
+
+
+@pytest.mark.parametrize("activity", Activity)
+def test_nobody_is_touched_or_put_out_or_told_to_run(activity):
+    text = words(deck_for(activity))
+    for harm in ("loser", "punish", "is out of", "as fast as", "hurry", "race"):
+        assert harm not in text.lower()
+    if "aught" in text:
+        assert "nobody is touched" in text.lower()
+        assert "nobody is out" in text.lower()
+
+
+def test_in_review_the_list_tells_where_cards_have_no_backs():
+    assert "the back tells" in words(deck_for(Activity.REVIEW))
+    text = words(deck_for(Activity.REVIEW, sides=Sides.FRONTS))
+    assert "the list tells" in text
+    assert "answers.pdf: one for every team, 4 in all" in text
+
+
+def test_a_lone_team_meets_no_other():
+    assert "another team" not in words(deck_for(Activity.REVIEW, teams=1))
+
+
+@pytest.mark.parametrize("activity", [Activity.REVIEW, Activity.COLLECT])
+def test_without_a_study_guide_none_is_mentioned(activity):
+    made = deck_for(activity, guide=GuideFor.NONE)
+    assert "study guide" not in (words(made) + play_of(made).lasts).lower()
+    assert "study-guide" not in words(made)
+
+
+def test_points_are_those_of_the_recipe():
+    text = words(deck_for(Activity.ROUNDS, points=Points(3, 2, 0)))
+    assert "Right: 3 points. Right and first down: 2 more. Write" in text
+    assert "marks.xlsx" in text
+    none = words(deck_for(Activity.ROUNDS, points=Points(0, 0, 0)))
+    assert "No points are counted" in none
+    assert "marks.xlsx" not in none
+
+
+def test_sets_that_would_lie_too_shortly_are_kept_for_another_day():
+    # 30 questions in 6 sets of 5; 12 minutes are three times four
+    text = words(deck_for(Activity.STATIONS, rounds=6, minutes=12))
+    assert "12 minutes are right for sets 1 to 3; keep the others for another day" in text
+    assert "After 4 and 8 minutes give the stop signal" in text
+    all_of_them = words(deck_for(Activity.STATIONS, rounds=3, minutes=12))
+    assert "All 3 sets are for today, about 4 minutes each" in all_of_them
+
+
+def test_one_set_is_never_changed():
+    assert "next pile" not in words(deck_for(Activity.STATIONS, rounds=1))
+
+
+def test_parts_of_an_organisers_time_fill_it():
+    titles = [part.title for part in play_of(deck_for(Activity.ORGANIZER, minutes=30)).steps]
+    minutes = [int(title.split()[1]) for title in titles if title.endswith("min")]
+    assert sum(minutes) == 30
+
+
+def test_groups_with_one_text_tick_and_groups_with_several_look_for_what_is_common():
+    same = words(deck_for(Activity.ORGANIZER, deal=Dealing.COPIES))
+    several = words(deck_for(Activity.ORGANIZER, deal=Dealing.SHARES))
+    assert "in common" not in same
+    assert "in common" in several
+    assert "“Text 0” and “Text 1”" in same
