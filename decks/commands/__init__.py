@@ -10,6 +10,9 @@ from cards.finding import FairdealError, UnreadableFileError
 from decks.commands.align import align
 from decks.commands.build import build
 from decks.commands.check import check
+from decks.commands.marks import marks
+from decks.commands.next import next_deck
+from decks.commands.reprint import reprint
 from decks.commands.start import start
 from decks.settings import UsageError
 
@@ -22,6 +25,9 @@ app = typer.Typer(
 app.command()(start)
 app.command()(check)
 app.command()(build)
+app.command()(marks)
+app.command("next")(next_deck)
+app.command()(reprint)
 app.command()(align)
 
 

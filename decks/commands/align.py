@@ -5,8 +5,8 @@ from typing import Annotated
 
 import typer
 
-from decks.commands.build import option_for
 from decks.commands.naming_printers import told, unknown_printer
+from decks.commands.options import option_for
 from decks.commands.readings import name_of, reading_of
 from decks.printers import (
     Reading,

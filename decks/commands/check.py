@@ -7,7 +7,7 @@ from typing import Annotated
 import typer
 
 from cards.finding import Finding, ranked
-from decks.commands.build import option_for
+from decks.commands.options import option_for
 
 
 def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)

@@ -2,17 +2,20 @@
 
 import hashlib
 from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 
 from cards.finding import FairdealError
 from decks.activities import make_deck
 from decks.commands import telling
 from decks.commands.inspection import Inspection, inspect
+from decks.commands.planned import Planner
 from decks.deck import Deck
 from decks.layout.stacking import Stack, plan
 from decks.lesson.exercises import exercises_of
+from decks.marks.sheet import MARKS_FILE, marks_workbook
 from decks.press.papers import print_papers
-from decks.recipe import Ink
+from decks.recipe import Activity, Ink
 from decks.record import Colophon, picture_files, write
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
 
@@ -22,10 +25,16 @@ class ContentError(FairdealError):
 
 
 def make(
-    file: Path, options: Mapping[str, str], *, out: Path | None, skip_errors: bool
+    file: Path,
+    options: Mapping[str, str],
+    *,
+    out: Path | None,
+    skip_errors: bool,
+    planner: Planner | None = None,
 ) -> list[str]:
     """Make the next deck of a file and return what to tell about it.
 
+    `planner` plans it from the earlier ones; without it, it is made as a first deck is.
     Raises `ContentError` where the content has errors that were not to be skipped, `UsageError`
     and `UnreadableFileError`; nothing is written then.
     """
@@ -36,20 +45,31 @@ def make(
         raise ContentError(telling.nothing_left(file.name, seen))
     shelf = shelf_of(file, out)
     try:
-        return _make_next(file.name, seen, shelf)
+        return _make_next(file.name, seen, shelf, planner)
     except NumberTakenError:
         # another build was a moment quicker; the number after its own is free
-        return _make_next(file.name, seen, shelf)
+        return _make_next(file.name, seen, shelf, planner)
 
 
-def _make_next(name: str, seen: Inspection, shelf: Path) -> list[str]:
+def _make_next(name: str, seen: Inspection, shelf: Path, planner: Planner | None) -> list[str]:
     number = next_number(shelf)
     seed = seen.recipe.seed or f"{seen.content.digest}/{number}"
-    exercises = exercises_of(seen.content.exercises)
-    deck = make_deck(seen.recipe, seen.asked, number=number, seed=seed, exercises=exercises)
+    planned = planner(seen, shelf, seed) if planner else None
+    deck = make_deck(
+        planned.plan.recipe if planned else seen.recipe,
+        seen.asked,
+        number=number,
+        seed=seed,
+        exercises=exercises_of(seen.content.exercises),
+        plan=planned.plan if planned else None,
+    )
     apart = seen.recipe.ink is Ink.STOCK
-    stacks = plan([len(hand) for hand in deck.hands], len(seen.grid.slots), apart=apart)
+    hands = [len(hand) for hand in deck.hands]
+    spare = 1 if seen.recipe.activity is Activity.COLLECT else 0
+    stacks = plan(hands, len(seen.grid.slots), apart=apart, spare=spare)
     folder = put(shelf, number, _files(name, seen, deck, stacks))
+    if planned:
+        seen = replace(seen, about_deck=(*seen.about_deck, *planned.findings))
     return telling.made(folder, deck, stacks, seen)
 
 
@@ -63,4 +83,4 @@ def _files(name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...]) -
         leaves=sum(stack.leaves for stack in stacks),
     )
     record = {"deck.json": write(deck, colophon).encode()}
-    return papers | record | picture_files(deck)
+    return papers | {MARKS_FILE: marks_workbook(deck)} | record | picture_files(deck)

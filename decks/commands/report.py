@@ -89,13 +89,14 @@ def as_json(name: str, seen: Inspection, marked: Path | None) -> str:
         "ready": bool(seen.asked) and not seen.errors,
         "items": len(seen.asked),
         "counts": {severity.value: counts[severity] for severity in Severity},
-        "findings": [_record(finding) for finding in ranked(seen.findings)],
+        "findings": [finding_record(finding) for finding in ranked(seen.findings)],
         "marked": str(marked) if marked else None,
     }
     return json.dumps(document, indent=2)
 
 
-def _record(finding: Finding) -> dict[str, object]:
+def finding_record(finding: Finding) -> dict[str, object]:
+    """Return a finding as what JSON can hold."""
     place = finding.place
     return {
         "code": finding.code,

@@ -9,9 +9,15 @@ from decks.commands.report import told_in_a_build
 from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
 from decks.layout.stacking import Stack
+from decks.lesson import Bases, Called, Telling
+from decks.lesson.timing import told
+from decks.press.answers import has_answer_list
 from decks.press.cards import loading
 from decks.press.runs import runs_of
-from decks.recipe import Dealing, Ink, Sides
+from decks.press.teacher.how import calls_of
+from decks.press.teacher.how.counts import cards_told
+from decks.press.teacher.setting_up import advice, is_enough
+from decks.recipe import Activity, Dealing, Ink, Sides, cards_are_the_bank
 from decks.words import counted, listed
 
 
@@ -19,14 +25,15 @@ def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) 
     """Say what was made, how to print it and how fair it is."""
     leaves = sum(stack.leaves for stack in stacks)
     names = [team.name for team in deck.recipe.teams]
-    cards = f"{counted(len(deck.cards), 'card')} for {counted(len(names), 'team')}"
     return [
         *told_in_a_build([*seen.findings, *_unsound(deck, seen)]),
-        f"{deck.name}: {cards}, on {counted(leaves, 'leaf', 'leaves')}.",
+        f"{deck.name}: {cards_told(deck)}, on {counted(leaves, 'leaf', 'leaves')}.",
         *_printing(deck, stacks, seen),
         *([f"Fair    {fairness_sentence(deck.deal, names)}"] if deck.deal else []),
+        *([f"Aim     {line}" for line in deck.plan.sentences] if deck.plan else []),
         *[f"Note    {line}" for line in _notes(deck, seen)],
         f"Next    teacher.pdf {_what_next(seen)}",
+        f"Run     teacher.pdf {_how_it_runs(deck)}",
         f"Folder  {folder}",
     ]
 
@@ -39,7 +46,7 @@ def _printing(deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) -> list[s
             f"Print   cards-fronts.pdf: {loading(seen.grid)}.",
             "        cards-backs.pdf: on the same sheets, put in again by hand.",
         ]
-    if seen.grid.sides is Sides.FRONTS:
+    if has_answer_list(deck, seen.grid):
         lines.append("        answers.pdf: the answers in the order of the cards.")
     if deck.recipe.ink is Ink.STOCK:
         runs = runs_of(deck, seen.grid, stacks)
@@ -57,10 +64,30 @@ def _what_next(seen: Inspection) -> str:
     return "says how to cut and pile, and has the answers."
 
 
+def _how_it_runs(deck: Deck) -> str:
+    """Say what the teacher's pages have for the lesson itself, and about how long it takes."""
+    lesson, minutes = deck.lesson, counted(deck.recipe.minutes, "minute")
+    if isinstance(lesson, Called):
+        rounds = counted(len(lesson.rounds), "round")
+        return f"has the call sheet: {rounds}, {told(calls_of(lesson))}."
+    if isinstance(lesson, Bases):
+        sets, bases = len(lesson.sets), counted(len(lesson.sets[0]), "base")
+        return f"has the base plan: {counted(sets, 'set')} for {bases}, {minutes}."
+    if isinstance(lesson, Telling):
+        return f"says how groups build, explain and compare, {minutes}."
+    guide = ", then the study guide" if deck.guides else ""
+    if deck.recipe.activity is Activity.COLLECT:
+        return f"says how the words are gathered, {minutes}{guide}."
+    return f"says how to ask and answer on one’s feet, {minutes}{guide}."
+
+
 def _unsound(deck: Deck, seen: Inspection) -> list[Finding]:
     """Return where two answers fit in a study guide, as far as no rule has named the cell."""
     named = {finding.place for finding in seen.findings}
-    found = dict.fromkeys(f for guide in deck.guides for f in findings_about(guide))
+    gathered = cards_are_the_bank(deck.recipe)
+    found = dict.fromkeys(
+        f for guide in deck.guides for f in findings_about(guide, gathered=gathered)
+    )
     return [finding for finding in found if finding.place not in named]
 
 
@@ -70,17 +97,26 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     left_out = len(seen.content.items) - len(seen.items)
     if left_out:
         notes.append(f"{counted(left_out, 'row')} with errors left out.")
-    details = len(seen.items) - len(seen.asked)
-    if details:
-        notes.append(f"{counted(details, 'supporting detail')} left out: a review asks none.")
+    if others := len(seen.items) - len(seen.asked):
+        notes.append(_not_asked(others, deck.recipe.activity))
     if deck.recipe.deal is Dealing.COPIES and any(item.team for item in seen.items):
         notes.append("Every team gets every card, also those that the Team column sets to one.")
+    if deck.recipe.activity is Activity.COLLECT and not is_enough(deck):
+        notes.append(advice(deck))
     if deck.choice:
         notes.append(_chosen(deck))
         notes += deck.choice.advice
     if deck.deal and len(seen.asked) >= len(deck.hands):
         notes += deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])
     return notes
+
+
+def _not_asked(count: int, activity: Activity) -> str:
+    """Say which rows an activity has no use for."""
+    if activity is Activity.ORGANIZER:
+        return f"{counted(count, 'item')} left out: an organiser sorts supporting details only."
+    details = counted(count, "supporting detail")
+    return f"{details} left out: they are for sorting, with Activity set to organizer."
 
 
 def _chosen(deck: Deck) -> str:
@@ -101,6 +137,11 @@ def stopped(name: str, seen: Inspection) -> str:
 def nothing_left(name: str, seen: Inspection) -> str:
     """Say that there is no item to make a card of."""
     head = f"There is no row in {name} that a card can be made of, so nothing was built."
-    if seen.items:
-        head += " Supporting details are for sorting; a review needs words, facts or questions."
+    if seen.recipe.activity is Activity.ORGANIZER:
+        head += " An organiser needs a Details sheet with the headings Topic, Heading and Detail."
+    elif seen.items:
+        head += (
+            " Supporting details are for sorting: set Activity to organizer, or add words, facts "
+            "or questions on a Vocabulary, Facts or Questions sheet."
+        )
     return "\n".join([head, *told_in_a_build(seen.findings)])

@@ -147,7 +147,7 @@ def test_the_study_guide_shows_the_pictures_small_and_the_keys_none(printed):
 def test_nothing_of_where_a_picture_was_taken_reaches_any_file(printed, pictured):
     assert GPS in (pictured.parent / "photo.jpg").read_bytes()
     files = [file for file in printed().rglob("*") if file.is_file()]
-    assert len(files) == 9
+    assert len(files) == 10
     assert not [file.name for file in files if GPS in file.read_bytes()]
 
 
@@ -170,7 +170,7 @@ def test_the_same_pictures_give_the_same_bytes(pictured, printed, tmp_path):
     assert done.returncode == 0, done.stderr
     again = tmp_path / "Shore decks" / "01"
     files = [file.relative_to(again) for file in again.rglob("*") if file.is_file()]
-    assert len(files) == 9
+    assert len(files) == 10
     for file in files:
         assert (again / file).read_bytes() == (printed() / file).read_bytes(), file
 

@@ -1,0 +1,130 @@
+"""Reading a deck's marks, reckoning with them, and saying what they show."""
+
+import json
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import count
+from pathlib import Path
+
+from cards.finding import Finding, Severity, UnreadableFileError
+from decks.commands import report
+from decks.deck import Deck
+from decks.history import earlier_decks
+from decks.marks.estimate import Belief, after
+from decks.marks.figures import figures
+from decks.marks.marked import Marks
+from decks.marks.reading import marks_in, read_marks
+from decks.marks.results import Results, results
+from decks.marks.summary import sentences
+from decks.record import folder_of, read_record
+
+SHOWS = "what-it-shows"
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A deck with its marks, and what they show."""
+
+    folder: Path
+    deck: Deck
+    marks: Marks
+    found: Results
+
+
+def look_at(place: Path, file: Path | None, strength: float) -> Seen:
+    """Read a deck and its marks, and reckon.
+
+    What was believed before the lesson comes from the earlier decks on the same shelf and their
+    marks. Raises `UnreadableFileError` for the deck, and for a file of marks.
+    """
+    folder = folder_of(place)
+    deck = read_record(folder, pictures=False).deck
+    marks = read_marks(file or folder, deck)
+    before = _before(folder, deck, strength)
+    return Seen(folder, deck, marks, results(deck, marks, strength=strength, before=before))
+
+
+def _before(folder: Path, deck: Deck, strength: float) -> dict[str, Belief]:
+    """Return what earlier marks say, by an item's key; nothing for items that have none."""
+    beliefs: dict[str, Belief] = {}
+    for earlier in earlier_decks(folder.resolve().parent).decks:
+        if earlier.number >= deck.number:
+            continue
+        marks = marks_in(earlier.folder, earlier.recorded.deck).by_item
+        levels = {card.item.key: card.item.level for card in earlier.recorded.deck.cards}
+        for key, (right, tries) in marks.items():
+            known = beliefs.get(key) or Belief(levels[key].expected_share, strength)
+            beliefs[key] = after(known, right, tries)
+    return beliefs
+
+
+def is_unusable(seen: Seen) -> bool:
+    """Say whether something was filled in, and none of it can be used."""
+    return seen.marks.is_empty and bool(_errors(seen.marks.findings))
+
+
+def _errors(findings: tuple[Finding, ...]) -> list[Finding]:
+    return [finding for finding in findings if finding.severity is Severity.ERROR]
+
+
+def told(seen: Seen) -> Iterator[str]:
+    """Yield what the marks show, and what was found in reading them."""
+    yield f"{seen.deck.name}: what the marks show."
+    for sentence in sentences(seen.found):
+        yield f"{'Do' if sentence.to_do else 'Shows':<8}{sentence.text}"
+    yield from report.told(seen.marks.findings)
+    errors = len(_errors(seen.marks.findings))
+    if errors and not seen.marks.is_empty:
+        yield f"Used    All but the {'cell' if errors == 1 else 'cells'} named above."
+
+
+def closing(seen: Seen, pages: Path | None) -> str:
+    """Return the last line: where the pages are, or what to do to have some."""
+    if pages:
+        return f"Pages   {pages}"
+    if is_unusable(seen):
+        return "Next    Mend what is named above, and try again."
+    return f"Next    Fill in marks.xlsx in {seen.folder}, as much as you have, and try again."
+
+
+def as_json(seen: Seen, pages: Path | None) -> str:
+    """Return all of it as one JSON document; see the README for its fields."""
+    document = {
+        "deck": {"title": seen.deck.recipe.title, "number": seen.deck.number},
+        "findings": [report.finding_record(finding) for finding in seen.marks.findings],
+        **figures(seen.found),
+        "pages": str(pages) if pages else None,
+    }
+    return json.dumps(document, ensure_ascii=False, indent=2)
+
+
+def write_pages(seen: Seen) -> Path | None:
+    """Put the pages into the deck's folder and return their place; none where nothing is marked.
+
+    No file is ever overwritten: what is there may have been printed or written on, and shows what
+    was known on its day. Other marks get a new number; the same ones find their pages again.
+    Raises `UnreadableFileError` where they cannot be written; nothing is left behind then.
+    """
+    if seen.marks.is_empty:
+        return None
+    from cards.workbook import save_new  # noqa: PLC0415 (only where there is something to write)
+    from decks.press.shows import shows_file  # noqa: PLC0415 (as above)
+
+    data = shows_file(seen.deck, seen.found)
+    for number in count(1):
+        path = seen.folder / f"{SHOWS}{f'-{number}' if number > 1 else ''}.pdf"
+        if not path.exists():
+            save_new(path, data)
+            return path
+        if _holds(path, data):
+            return path
+    raise AssertionError  # there is no end of numbers
+
+
+def _holds(path: Path, data: bytes) -> bool:
+    try:
+        return path.is_file() and path.read_bytes() == data
+    except OSError as error:
+        raise UnreadableFileError(
+            f"{path.name} may not be read. Close it in other programs, and try again."
+        ) from error

@@ -1,0 +1,47 @@
+"""`fairdeal reprint`: lost cards once more, from a deck's record alone."""
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from decks.commands.options import option_for
+
+
+def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
+    deck: Annotated[Path, typer.Argument(help="The deck's folder, or the deck.json in it.")],
+    *,
+    cards: Annotated[
+        str | None, typer.Option(help="The cards by the numbers in their corners: 7,12 or 7-12.")
+    ] = None,
+    team: Annotated[
+        list[str] | None,
+        typer.Option(help="Whose cards: a team, or Round 1, or Set 1; may be given several times."),
+    ] = None,
+    everything: Annotated[bool, typer.Option("--all", help="All cards of the deck.")] = False,
+    paper: Annotated[str | None, option_for("paper")] = None,
+    sides: Annotated[str | None, option_for("sides")] = None,
+    flip: Annotated[str | None, option_for("flip")] = None,
+    comes_out: Annotated[str | None, option_for("comes_out")] = None,
+    printer: Annotated[str | None, option_for("printer")] = None,
+    out: Annotated[
+        Path | None, typer.Option(help="The file to make; without it, reprint-1.pdf with the deck.")
+    ] = None,
+) -> None:
+    """Print lost or chewed cards again, the same as they were.
+
+    It takes the deck's own record, so that the workbook may have changed since, or be gone.
+    """
+    from decks.commands.reprinting import Wanted, print_again  # noqa: PLC0415 (nor the press)
+
+    options = {
+        "paper": paper,
+        "sides": sides,
+        "flip": flip,
+        "comes_out": comes_out,
+        "printer": printer,
+    }
+    given = {key: value for key, value in options.items() if value is not None}
+    wanted = Wanted(cards, tuple(team or ()), everything)
+    for line in print_again(deck, wanted, given, out=out):
+        typer.echo(line)

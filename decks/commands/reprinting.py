@@ -1,0 +1,123 @@
+"""The way from a deck's record to some of its cards on paper again, step by step."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import groupby
+from pathlib import Path
+
+from cards.finding import UnreadableFileError
+from decks.commands.picking import Picked, picked, told
+from decks.commands.refitting import Refitted, refitted
+from decks.deck import Deck
+from decks.layout.room import NoRoomError
+from decks.press.leaf_side import loading
+from decks.press.reprint import Load, loads_of, reprint_files, why_not_printed
+from decks.record import RECORD, DamagedRecordError, folder_of, read_record
+from decks.words import counted, listed
+
+_NAMED = re.compile(r"reprint-([0-9]{1,6})(-fronts|-backs)?\.pdf")
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """The cards as they were asked for: labels, whose, or all."""
+
+    labels: str | None
+    owners: tuple[str, ...] = ()
+    everything: bool = False
+
+
+def print_again(
+    named: Path, wanted: Wanted, options: Mapping[str, str], *, out: Path | None
+) -> list[str]:
+    """Make a file of some cards of a deck and return what to tell about it.
+
+    `named` is the deck's folder or its record, `options` the settings that are to differ from the
+    first print. Raises `DamagedRecordError`, `UsageError` and `UnreadableFileError`; nothing is
+    written then. The deck's own files are never touched.
+    """
+    folder = folder_of(named)
+    deck = read_record(folder).deck
+    try:
+        fit = refitted(deck.recipe, options)
+    except NoRoomError as error:
+        raise _not_ours(folder, f"asks for cards that {error.paper.name} has no room for") from None
+    found = picked(deck, wanted.labels, wanted.owners, everything=wanted.everything)
+    deck = replace(deck, recipe=fit.recipe)
+    why = why_not_printed(deck, found.cards, fit.grid)
+    if why:
+        raise _not_ours(folder, f"has been changed: {why}")
+    loads = loads_of(deck, found.cards, fit.grid)
+    made = _put(_place(folder, out), reprint_files(deck, fit.grid, loads))
+    return [*_about(deck, found, loads), *_printing(made, fit, loads), *_notes(deck, found, fit)]
+
+
+def _not_ours(folder: Path, wrong: str) -> DamagedRecordError:
+    return DamagedRecordError(folder / RECORD, wrong)
+
+
+def _place(folder: Path, out: Path | None) -> Path:
+    """Return the name of the file: as it is given, or the next number in a folder."""
+    if out is not None and not out.is_dir():
+        return out
+    folder = out or folder
+    try:
+        names = [_NAMED.fullmatch(entry.name) for entry in folder.iterdir()]
+    except OSError as error:
+        raise UnreadableFileError(
+            f"{folder} could not be looked into ({error.strerror or error}). "
+            "Let it be read, or name a file with --out."
+        ) from error
+    number = max((int(name[1]) for name in names if name), default=0) + 1
+    return folder / f"reprint-{number}.pdf"
+
+
+def _put(place: Path, files: Mapping[str, bytes]) -> list[Path]:
+    """Put one or two new files in their place, all or none."""
+    from cards.workbook.saving import save_new  # noqa: PLC0415 (it loads openpyxl)
+
+    made: list[Path] = []
+    try:
+        for name, data in files.items():
+            path = place.with_name(f"{place.stem}-{name}{place.suffix}") if name else place
+            save_new(path, data)
+            made.append(path)
+    except BaseException:
+        for path in made:
+            path.unlink(missing_ok=True)
+        raise
+    return made
+
+
+def _about(deck: Deck, found: Picked, loads: Sequence[Load]) -> list[str]:
+    leaves = sum(len(load.leaves) for load in loads)
+    piles = [told(own, deck) for _, own in groupby(found.cards, key=lambda card: card.team)]
+    cards = f"{counted(len(found.cards), 'card')} again, on {counted(leaves, 'leaf', 'leaves')}"
+    return [f"{deck.name}: {cards}: {'; '.join(piles)}."]
+
+
+def _printing(made: Sequence[Path], fit: Refitted, loads: Sequence[Load]) -> list[str]:
+    """Say which file goes on which paper, and how."""
+    first, *behind = made
+    lines = [f"Print   {first.name}: {loading(fit.grid)}."]
+    lines += [f"        {path.name}: on the same sheets, put in again by hand." for path in behind]
+    if loads[0].paper:
+        sheets = [f"{len(load.leaves)} of {_paper(load)}" for load in loads]
+        lines.append(f"Load    {listed(sheets, 'and')}.")
+    lines.append(f"Folder  {first.parent}")
+    return lines
+
+
+def _paper(load: Load) -> str:
+    return f"{load.paper} ({load.owner.name})" if load.owner else "any"
+
+
+def _notes(deck: Deck, found: Picked, fit: Refitted) -> list[str]:
+    notes = list(fit.notes)
+    if found.repeated:
+        is_one = len(found.repeated) == 1
+        which = f"Card {found.repeated[0]} is" if is_one else "These cards are"
+        owner = deck.owners[found.cards[0].team].name
+        notes.append(f"{which} in several piles. For one of them only: --team “{owner}”.")
+    return [f"Note    {note}" for note in notes]
