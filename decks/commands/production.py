@@ -11,6 +11,7 @@ from decks.commands import telling
 from decks.commands.inspection import Inspection, inspect
 from decks.commands.planned import Planner
 from decks.deck import Deck
+from decks.history import earlier_decks
 from decks.layout.stacking import Stack, plan
 from decks.lesson.exercises import exercises_of
 from decks.marks.sheet import MARKS_FILE, marks_workbook
@@ -67,10 +68,11 @@ def _make_next(name: str, seen: Inspection, shelf: Path, planner: Planner | None
     hands = [len(hand) for hand in deck.hands]
     spare = 1 if seen.recipe.activity is Activity.COLLECT else 0
     stacks = plan(hands, len(seen.grid.slots), apart=apart, spare=spare)
+    earlier = None if planned else earlier_decks(shelf)
     folder = put(shelf, number, _files(name, seen, deck, stacks))
-    if planned:
-        seen = replace(seen, about_deck=(*seen.about_deck, *planned.findings))
-    return telling.made(folder, deck, stacks, seen)
+    about_earlier = planned.findings if planned else earlier.findings if earlier else ()
+    seen = replace(seen, about_deck=(*seen.about_deck, *about_earlier))
+    return telling.made(folder, deck, stacks, seen, earlier)
 
 
 def _files(name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...]) -> dict[str, bytes]:

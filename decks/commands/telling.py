@@ -8,6 +8,7 @@ from decks.commands.inspection import Inspection
 from decks.commands.report import told_in_a_build
 from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
+from decks.history import History
 from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
 from decks.lesson.timing import told
@@ -21,8 +22,17 @@ from decks.recipe import Activity, Dealing, Ink, Sides, cards_are_the_bank
 from decks.words import counted, listed
 
 
-def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) -> list[str]:
-    """Say what was made, how to print it and how fair it is."""
+def made(
+    folder: Path,
+    deck: Deck,
+    stacks: tuple[Stack, ...],
+    seen: Inspection,
+    earlier: History | None = None,
+) -> list[str]:
+    """Say what was made, how to print it and how fair it is.
+
+    `earlier` holds the decks beside the workbook where this one was made without regard to them.
+    """
     leaves = sum(stack.leaves for stack in stacks)
     names = [team.name for team in deck.recipe.teams]
     return [
@@ -31,7 +41,7 @@ def made(folder: Path, deck: Deck, stacks: tuple[Stack, ...], seen: Inspection) 
         *_printing(deck, stacks, seen),
         *([f"Fair    {fairness_sentence(deck.deal, names)}"] if deck.deal else []),
         *([f"Aim     {line}" for line in deck.plan.sentences] if deck.plan else []),
-        *[f"Note    {line}" for line in _notes(deck, seen)],
+        *[f"Note    {line}" for line in (*_notes(deck, seen), *_seen_before(deck, earlier))],
         f"Next    teacher.pdf {_what_next(seen)}",
         f"Run     teacher.pdf {_how_it_runs(deck)}",
         f"Folder  {folder}",
@@ -109,6 +119,17 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     if deck.deal and len(seen.asked) >= len(deck.hands):
         notes += deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])
     return notes
+
+
+def _seen_before(deck: Deck, earlier: History | None) -> list[str]:
+    """Say how many items were in earlier decks, and which command goes on from those."""
+    if earlier is None or not earlier.decks:
+        return []
+    keys = {card.item.key for card in deck.cards}
+    again = len(keys & earlier.keys)
+    were = "was" if again == 1 else "were"
+    start = f"{again} of {counted(len(keys), 'item')} {were} in earlier decks."
+    return [f"{start} To go on from those and their marks: fairdeal next."]
 
 
 def _not_asked(count: int, activity: Activity) -> str:
