@@ -1,17 +1,12 @@
 """Every setting that the Deck sheet and the command line have."""
 
-import re
-from collections.abc import Callable
 from enum import StrEnum
 
-from cards.item import folded
 from decks.amounts import read_cards, read_mix, read_percent
 from decks.lengths import (
-    CardMeasure,
     read_bleed,
     read_distance,
     read_margins,
-    read_measure,
     read_walk,
 )
 from decks.recipe import (
@@ -26,28 +21,29 @@ from decks.recipe import (
     GuideFor,
     Ink,
     PaperName,
-    Points,
     Sets,
     Sides,
     Support,
 )
 from decks.settings.setting import Setting
+from decks.settings.values import (
+    MOST_EXTRA,
+    MOST_GRADE,
+    MOST_MINUTES,
+    MOST_ROUNDS,
+    MOST_STUDENTS,
+    YES_OR_NO,
+    choice_of,
+    read_card_size,
+    read_extra_words,
+    read_number,
+    read_points,
+    read_teams,
+    read_text,
+    read_yes_or_no,
+)
 from decks.team import MOST_TEAMS
 from decks.words import listed
-
-
-def _choice(values: type[StrEnum]) -> Callable[[str], StrEnum | None]:
-    known = {value.value: value for value in values}
-    return lambda text: known.get(OTHER_SPELLINGS.get(folded(text), folded(text)))
-
-
-def _values(values: type[StrEnum]) -> list[str]:
-    return [value.value for value in values]
-
-
-def _card_size(text: str) -> CardSize | CardMeasure | None:
-    named = {size.value: size for size in CardSize}
-    return named.get(folded(text)) or read_measure(text)
 
 
 def _setting(
@@ -55,68 +51,19 @@ def _setting(
 ) -> Setting:
     choices = tuple(value.value for value in values)
     first = default.value if default else ""
-    return Setting(name, key, listed(choices), _choice(values), what, choices, first)
+    return Setting(name, key, listed(choices), choice_of(values), what, choices, first)
 
-
-def _text(text: str) -> str | None:
-    return text.strip() or None
-
-
-def _number(text: str, least: int, most: int) -> int | None:
-    if not re.fullmatch(r"[0-9]{1,3}", text):
-        return None
-    return int(text) if least <= int(text) <= most else None
-
-
-def _extra_words(text: str) -> int | None:
-    return _number(text.strip(), 0, MOST_EXTRA)
-
-
-def _teams(text: str) -> int | list[str] | None:
-    """Read a number of teams, as a figure or a word, or their names."""
-    names = [name for part in text.split(",") if (name := " ".join(part.split()))]
-    if len(names) == 1:
-        word = folded(names[0]).removesuffix("s").removesuffix(" team")
-        if word in NUMBER_WORDS:
-            return NUMBER_WORDS.index(word) + 1
-        if re.fullmatch(r"[0-9]+", word):
-            return _number(word, 1, MOST_TEAMS)
-    distinct = len({folded(name) for name in names}) == len(names)
-    return names if distinct and 1 <= len(names) <= MOST_TEAMS else None
-
-
-def _yes_or_no(text: str) -> bool | None:
-    return {"yes": True, "y": True, "true": True, "no": False, "n": False, "false": False}.get(
-        folded(text)
-    )
-
-
-def _points(text: str) -> Points | None:
-    found = re.fullmatch(r"([0-9])\D+([0-9])\D+([0-9])", text.strip())
-    return Points(*(int(number) for number in found.groups())) if found else None
-
-
-YES_OR_NO = ("yes", "no")
-MOST_EXTRA = 20
-MOST_ROUNDS = MOST_TEAMS
-MOST_STUDENTS = 60
-MOST_MINUTES = 90
-MOST_GRADE = 18
-OTHER_SPELLINGS = {"color": "colour", "gray": "grey"}
-NUMBER_WORDS = (
-    "one two three four five six seven eight nine ten eleven twelve".split()  # noqa: SIM905
-)
 
 SETTINGS = (
     Setting(
-        "Title", "title", "a text", _text, "The name on every page; without it, the file’s name"
+        "Title", "title", "a text", read_text, "The name on every page; without it, the file’s name"
     ),
     _setting("Activity", "activity", Activity, "What the deck is for", Activity.REVIEW),
     Setting(
         "Teams",
         "teams",
         f"a number from 1 to {MOST_TEAMS}, or as many different names separated by commas",
-        _teams,
+        read_teams,
         "Who plays; without it, the Teams sheet, or else four teams",
         tuple(str(number) for number in range(1, MOST_TEAMS + 1)),
     ),
@@ -153,8 +100,8 @@ SETTINGS = (
     Setting(
         "Card size",
         "card_size",
-        f"{listed(_values(CardSize))}, or width by height, as 90 x 60 mm or 3.5 x 2.5 in",
-        _card_size,
+        f"{listed(list(CardSize))}, or width by height, as 90 x 60 mm or 3.5 x 2.5 in",
+        read_card_size,
         "How large a card is; without it, small, or the whole card on index cards",
     ),
     Setting(
@@ -185,7 +132,7 @@ SETTINGS = (
         "Printer",
         "printer",
         "the name that you gave a printer with fairdeal align",
-        _text,
+        read_text,
         "A printer that was measured, so that backs land behind their fronts",
     ),
     _setting("Ink", "ink", Ink, "What tells the teams on paper", Ink.COLOUR),
@@ -221,7 +168,7 @@ SETTINGS = (
         "Extra words",
         "extra_words",
         f"a number from 0 to {MOST_EXTRA}",
-        _extra_words,
+        read_extra_words,
         "How many words in a word bank fit no blank",
         tuple(str(number) for number in range(MOST_EXTRA + 1)),
         "2",
@@ -230,7 +177,7 @@ SETTINGS = (
         "Early finishers",
         "early_finishers",
         "yes or no",
-        _yes_or_no,
+        read_yes_or_no,
         "A second version of the study guide with more and closer extra words",
         YES_OR_NO,
         "no",
@@ -239,7 +186,7 @@ SETTINGS = (
         "Large print",
         "large_print",
         "yes or no",
-        _yes_or_no,
+        read_yes_or_no,
         "The study guide in 18 points",
         YES_OR_NO,
         "no",
@@ -248,7 +195,7 @@ SETTINGS = (
         "Rounds",
         "rounds",
         f"a number from 1 to {MOST_ROUNDS}",
-        lambda text: _number(text.strip(), 1, MOST_ROUNDS),
+        lambda text: read_number(text.strip(), 1, MOST_ROUNDS),
         "How many rounds are called, or how many sets replace each other; without it, by content",
         tuple(str(number) for number in range(1, MOST_ROUNDS + 1)),
     ),
@@ -269,7 +216,7 @@ SETTINGS = (
         "Points",
         "points",
         "three numbers from 0 to 9, as 1, 1, 1",
-        _points,
+        read_points,
         "What a team earns for a right answer, for being first and right, and for moving together",
         default="1, 1, 1",
     ),
@@ -277,7 +224,7 @@ SETTINGS = (
         "Students",
         "students",
         f"a number from 1 to {MOST_STUDENTS}",
-        lambda text: _number(text.strip(), 1, MOST_STUDENTS),
+        lambda text: read_number(text.strip(), 1, MOST_STUDENTS),
         "How many students are in the class",
         default="24",
     ),
@@ -285,7 +232,7 @@ SETTINGS = (
         "Minutes",
         "minutes",
         f"a number from 1 to {MOST_MINUTES}",
-        lambda text: _number(text.strip(), 1, MOST_MINUTES),
+        lambda text: read_number(text.strip(), 1, MOST_MINUTES),
         "How long the moving part of the lesson is to last",
         default="20",
     ),
@@ -301,7 +248,7 @@ SETTINGS = (
         "Reading grade",
         "reading_grade",
         f"a school grade from 1 to {MOST_GRADE}",
-        lambda text: _number(text.strip(), 1, MOST_GRADE),
+        lambda text: read_number(text.strip(), 1, MOST_GRADE),
         "Prompts that are harder to read than this grade are noted; without it, only the hardest",
         tuple(str(number) for number in range(1, MOST_GRADE + 1)),
     ),
@@ -335,7 +282,7 @@ SETTINGS = (
         "Seed",
         "seed",
         "a text or a number",
-        _text,
+        read_text,
         "The same seed gives the same deck again; without it, every deck is new",
     ),
 )
