@@ -27,9 +27,10 @@ def keeping(deck: Deck, width: float) -> list[Block]:
     """Return the page that says what belongs together, and how it stays so."""
     subtitle = "Count each pile after the lesson; tick it when it is whole"
     words = [
+        ("Write down what was right", _marks()),
         ("Store", _store(deck)),
         ("A card is lost", _lost(deck)),
-        ("Print it all again", _again()),
+        ("Print again", _again()),
         ("What stays private", _private(deck)),
     ]
     return [
@@ -108,8 +109,16 @@ def _lost(deck: Deck) -> str:
 
 def _again() -> str:
     return (
-        "The PDF files can be printed as often as you like. Leave deck.json where it is: it is the "
-        "record of every card and of how the deck was made."
+        "The PDF files can be printed as often as you like. Single cards are printed again, as "
+        "they were, by fairdeal reprint with this deck’s folder and their numbers (--cards 7,12). "
+        "Leave deck.json where it is: it is the record of every card and of how the deck was made."
+    )
+
+
+def _marks() -> str:
+    return (
+        "In marks.xlsx, as much as you have: a tally of the cards, or the marked study guides. "
+        "Then fairdeal marks says what they show, and fairdeal next makes the next deck from them."
     )
 
 
