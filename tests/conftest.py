@@ -1,10 +1,17 @@
 """Decks for the tests in this folder, each built once, through the command line's own entry."""
 
+import os
 from pathlib import Path
 
 import openpyxl
 import pytest
+from hypothesis import settings
 from support.shore import ITEMS, fairdeal
+
+if os.environ.get("CI"):
+    # the same examples every time, and fewer where a test does not say how many it needs
+    settings.register_profile("brief", derandomize=True, max_examples=40)
+    settings.load_profile("brief")
 
 
 @pytest.fixture(scope="session")
