@@ -14,16 +14,15 @@ from decks.press.faces import styled_of
 from decks.press.pages import column, page_paper, pages
 from decks.press.type import (
     BODY,
-    HEADING,
     NOTE,
     STRONG,
     SUBTITLE,
     TITLE,
     Style,
+    headed,
     paragraph,
     ruled,
     side_by_side,
-    swatch,
     under_one_another,
     width_of,
 )
@@ -75,8 +74,7 @@ def _title(deck: Deck, width: float, *, alike: bool) -> Frame:
 
 
 def _head(deck: Deck, team: int, width: float) -> Frame:
-    words = paragraph(deck.owners[team].name, width - 18, HEADING)
-    return side_by_side([(0, swatch(team, height=words.height)), (18, words)], width)
+    return headed(deck.owners[team].name, team, width)
 
 
 def _list(

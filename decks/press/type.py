@@ -145,6 +145,12 @@ def swatch(team: int, *, width: float = 9, height: float = 20) -> Frame:
     return Frame(width, height, (Ribbon(0, 0, width, height, team),))
 
 
+def headed(name: str, owner: int, width: float) -> Frame:
+    """Return the heading of what belongs to one owner, with a piece of the owner's ribbon."""
+    words = paragraph(name, width - 18, HEADING)
+    return side_by_side([(0, swatch(owner, height=words.height)), (18, words)], width)
+
+
 def gap(height: float) -> Frame:
     """Return white space."""
     return Frame(0, height, ())

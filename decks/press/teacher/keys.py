@@ -12,15 +12,13 @@ from decks.press.faces import styled_of
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type import (
     BODY,
-    HEADING,
     NOTE,
     STRONG,
     SUBTITLE,
     TITLE,
     Style,
+    headed,
     paragraph,
-    side_by_side,
-    swatch,
     under_one_another,
 )
 from decks.recipe import (
@@ -66,9 +64,7 @@ def title_block(title: str, subtitle: str, width: float) -> Block:
 
 
 def _team_head(name: str, team: int, width: float) -> Block:
-    words = paragraph(name, width - 18, HEADING)
-    ribbon = swatch(team, height=words.height)
-    return Block(side_by_side([(0, ribbon), (18, words)], width), space=20, with_next=True)
+    return Block(headed(name, team, width), space=20, with_next=True)
 
 
 def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
