@@ -75,7 +75,7 @@ def _refuse_mixtures(
 
 def _made(out: Path, paper: PaperName, flip: Flip) -> list[str]:
     from cards.workbook import save_new  # noqa: PLC0415 (help is not to load openpyxl)
-    from decks.press.align import align_file  # noqa: PLC0415 (nor the press)
+    from decks.press.align.page import align_file  # noqa: PLC0415 (nor the press)
 
     data = align_file(paper, flip)
     if not (out.is_file() and out.read_bytes() == data):

@@ -14,7 +14,7 @@ from decks.activities import asked_kinds
 from decks.commands.room import grid_for
 from decks.commands.shift import with_shift
 from decks.layout.grid import Grid
-from decks.press.proof import proofread, proofread_names
+from decks.press.cards.proof import proofread, proofread_names
 from decks.recipe import Activity, Dealing, Recipe
 from decks.settings import resolve
 

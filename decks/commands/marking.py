@@ -108,7 +108,7 @@ def write_pages(seen: Seen) -> Path | None:
     if seen.marks.is_empty:
         return None
     from cards.workbook import save_new  # noqa: PLC0415 (only where there is something to write)
-    from decks.press.shows import shows_file  # noqa: PLC0415 (as above)
+    from decks.press.results.shows import shows_file  # noqa: PLC0415 (as above)
 
     data = shows_file(seen.deck, seen.found)
     for number in count(1):

@@ -11,8 +11,8 @@ from decks.commands.picking import Picked, picked, told
 from decks.commands.refitting import Refitted, refitted
 from decks.deck import Deck
 from decks.layout.room import NoRoomError
-from decks.press.leaf_side import loading
-from decks.press.reprint import Load, loads_of, reprint_files, why_not_printed
+from decks.press.cards.leaf_side import loading
+from decks.press.cards.reprint import Load, loads_of, reprint_files, why_not_printed
 from decks.record import RECORD, DamagedRecordError, folder_of, read_record
 from decks.words import counted, listed
 

@@ -12,8 +12,8 @@ from decks.history import History
 from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
 from decks.lesson.timing import told
-from decks.press.answers import has_answer_list
-from decks.press.cards import loading
+from decks.press.cards.pages import loading
+from decks.press.handouts.answers import has_answer_list
 from decks.press.runs import runs_of
 from decks.press.teacher.how import calls_of
 from decks.press.teacher.how.counts import cards_told

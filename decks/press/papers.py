@@ -7,12 +7,12 @@ from decks.layout.frame import Frame
 from decks.layout.grid import Grid
 from decks.layout.passes import order_of_backs
 from decks.layout.stacking import Stack
-from decks.press.answers import answer_pages, has_answer_list
-from decks.press.cards import Leaf, card_leaves
-from decks.press.comparing import comparing_pages
-from decks.press.guide import guide_pages, second_pages
+from decks.press.cards.pages import Leaf, card_leaves
+from decks.press.handouts.answers import answer_pages, has_answer_list
+from decks.press.handouts.comparing import comparing_pages
+from decks.press.handouts.guide import guide_pages, second_pages
+from decks.press.handouts.planning import planning_pages
 from decks.press.pdf import make_pdf
-from decks.press.planning import planning_pages
 from decks.press.runs import runs_of
 from decks.press.teacher import teacher_pages
 from decks.recipe import Flip, Sides

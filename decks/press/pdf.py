@@ -13,11 +13,12 @@ from reportlab.pdfgen.canvas import Canvas
 
 from decks.layout.frame import Box, Curve, Frame, Image, Line, Placed, Ribbon, Text, Wedge
 from decks.layout.runs import Run, has_fractions
-from decks.press import plain, textures
+from decks.press import textures
 from decks.press.inks import GREY_RIBBON, TONES
 from decks.press.pictures import ready_for
-from decks.press.plain import REGULAR, load
 from decks.press.told import told
+from decks.press.type import plain
+from decks.press.type.plain import REGULAR, load
 from decks.recipe import Flip, Ink
 from decks.team import Team
 

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from cards.picture import Picture, PictureKind
 from decks.layout.frame import Frame, Image, Placed
 from decks.layout.units import POINTS_PER_INCH
-from decks.press.plain import REGULAR, STRONG
+from decks.press.type.plain import REGULAR, STRONG
 
 if TYPE_CHECKING:
     from PIL.Image import Image as Pixels

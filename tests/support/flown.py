@@ -1,7 +1,7 @@
 """Blocks of the teacher's pages as texts and pages, before any PDF."""
 
 from decks.layout.frame import Frame, Placed
-from decks.press.pages import BOTTOM, column, page_paper, pages
+from decks.press.type.pages import BOTTOM, column, page_paper, pages
 
 
 def things(frame, kind, x=0.0, y=0.0):

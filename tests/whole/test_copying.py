@@ -13,7 +13,7 @@ from cards.style import Span, TextStyle
 from decks.layout.frame import Frame, Placed
 from decks.layout.runs import Styled
 from decks.press.pdf import make_pdf
-from decks.press.type import BODY, STRONG, paragraph
+from decks.press.type.setting import BODY, STRONG, paragraph
 
 LEFT_TO_RIGHT = [
     "Ebb tide: é ñ ő ș Ž ß æ",

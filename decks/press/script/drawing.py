@@ -7,13 +7,13 @@ from weakref import WeakKeyDictionary
 from reportlab.lib.rl_accel import fp_str
 from reportlab.pdfgen.canvas import Canvas
 
-from decks.press import plain
 from decks.press.script.faces import open_face
 from decks.press.script.glyph_font import GlyphFont
 from decks.press.script.glyphs import Cluster
 from decks.press.script.pdf_font import PdfFont
 from decks.press.script.shaping import Piece
 from decks.press.script.sign_font import SignFont
+from decks.press.type import plain
 
 _fonts: WeakKeyDictionary[Any, dict[tuple[str, bool], PdfFont]] = WeakKeyDictionary()
 """The fonts of each document that is being made."""

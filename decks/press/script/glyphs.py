@@ -7,8 +7,8 @@ from unicodedata import mirrored
 
 import uharfbuzz as hb
 
-from decks.press import plain
 from decks.press.script.faces import Face
+from decks.press.type import plain
 
 
 @dataclass(frozen=True, slots=True)

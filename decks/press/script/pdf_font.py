@@ -11,9 +11,9 @@ from typing import Any, TypeAlias
 
 from reportlab.pdfbase.pdfdoc import PDFArray, PDFDictionary, PDFStream, PDFZCompress
 
-from decks.press import plain
 from decks.press.script.glyphs import Cluster, Part
 from decks.press.script.to_unicode import to_unicode
+from decks.press.type import plain
 
 SYMBOLIC = 4
 

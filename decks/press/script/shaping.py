@@ -7,12 +7,12 @@ from itertools import groupby
 from unicodedata import normalize
 
 from decks.layout.runs import Run
-from decks.press import plain
 from decks.press.script.direction import levels_of, right_to_left, visual
 from decks.press.script.faces import FIRA, Source, open_face, source_of
 from decks.press.script.glyphs import Cluster, Part, shape
 from decks.press.script.signs import SIGNS
 from decks.press.script.spelling import INVISIBLE, clusters, spelt
+from decks.press.type import plain
 
 
 @dataclass(frozen=True, slots=True)

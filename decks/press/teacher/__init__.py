@@ -11,7 +11,6 @@ from decks.layout.grid import Grid
 from decks.layout.paper import Paper
 from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
-from decks.press.pages import column, page_paper, pages
 from decks.press.teacher.bases import base_plan, set_list
 from decks.press.teacher.calling import call_sheet
 from decks.press.teacher.changes import changes
@@ -26,6 +25,7 @@ from decks.press.teacher.rotation import rotation
 from decks.press.teacher.score import score_sheet
 from decks.press.teacher.seats import seats
 from decks.press.teacher.setting_up import reckoning
+from decks.press.type.pages import column, page_paper, pages
 from decks.recipe import Activity, Dealing
 
 __all__ = ["teacher_pages"]

@@ -9,11 +9,11 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.lesson import Bases
 from decks.lesson.crowd import crowd
-from decks.press.faces import styled_of
+from decks.press.cards.faces import styled_of
 from decks.press.teacher.base_words import how_hard, most_get, steps
 from decks.press.teacher.keys import FIGURE, title_block
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     HEADING,
     NOTE,

@@ -10,11 +10,11 @@ from decks.layout.units import mm
 from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, told
-from decks.press.arranging import SHARP, fitted
-from decks.press.faces import styled_of
+from decks.press.cards.arranging import SHARP, fitted
+from decks.press.cards.faces import styled_of
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
-from decks.press.type import (
+from decks.press.type.setting import (
     ASCENT,
     BODY,
     HEADING,

@@ -6,8 +6,8 @@ from decks.dealing import Deal, chance_sentence
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Frame, Line, Ribbon, Thing
-from decks.press.fonts import measure
-from decks.press.type import BODY, NOTE, Style, line_of, paragraph, width_of
+from decks.press.type.fonts import measure
+from decks.press.type.setting import BODY, NOTE, Style, line_of, paragraph, width_of
 
 NAME = Style(9.5)
 ROW = 17.0

@@ -10,10 +10,10 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.marks.estimate import STRENGTH
-from decks.press.faces import styled_of
+from decks.press.cards.faces import styled_of
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     NOTE,
     STRONG,

@@ -7,10 +7,10 @@ from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Placed
 from decks.lesson import Telling
-from decks.press.fonts import measure
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import (
+from decks.press.type.fonts import measure
+from decks.press.type.setting import (
     HEAD,
     NOTE,
     STRONG,

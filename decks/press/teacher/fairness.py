@@ -7,11 +7,20 @@ from decks.deck import Deck
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
-from decks.press.fonts import measure
 from decks.press.teacher.chances import chances
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import BODY, HEAD, NOTE, STRONG, Style, paragraph, swatch, under_one_another
+from decks.press.type.fonts import measure
+from decks.press.type.setting import (
+    BODY,
+    HEAD,
+    NOTE,
+    STRONG,
+    Style,
+    paragraph,
+    swatch,
+    under_one_another,
+)
 from decks.recipe import Dealing
 
 WEIGHED = {

@@ -3,12 +3,12 @@
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Placed
-from decks.press.pages import BOTTOM, TOP, page_paper
 from decks.press.teacher import steps
 from decks.press.teacher.how import Part, Play, play_of
 from decks.press.teacher.how.counts import class_told
 from decks.press.teacher.keys import title_block
-from decks.press.type import (
+from decks.press.type.pages import BOTTOM, TOP, page_paper
+from decks.press.type.setting import (
     STRONG,
     Style,
     panel,

@@ -6,7 +6,7 @@ from decks.layout.frame import Box, Frame
 from decks.press.teacher.how.counts import owner_word
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     STRONG,
     Style,

@@ -8,9 +8,9 @@ from decks.bank.telling import about_cards, about_guessing, about_last_blank, ab
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
-from decks.press.faces import styled_of
+from decks.press.cards.faces import styled_of
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     NOTE,
     STRONG,

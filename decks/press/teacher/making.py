@@ -7,13 +7,13 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
-from decks.press.sizes import readable_from
+from decks.press.cards.sizes import readable_from
 from decks.press.teacher import steps
 from decks.press.teacher.how.counts import cards_told
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.piles import leaf_rows, load_rows, plans
 from decks.press.teacher.step import Shown, Step
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     NOTE,
     STRONG,

@@ -7,10 +7,10 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.lesson import Story, Telling
-from decks.press.faces import styled_of
+from decks.press.cards.faces import styled_of
 from decks.press.teacher.keys import FIGURE, title_block
 from decks.press.teacher.table import Column, cell
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     HEADING,
     NOTE,

@@ -6,7 +6,7 @@ from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
 from decks.press.runs import runs_of
 from decks.press.teacher.plan import cut_plan, long_edge
-from decks.press.type import paragraph, side_by_side, swatch
+from decks.press.type.setting import paragraph, side_by_side, swatch
 from decks.recipe import Ink
 from decks.team import stock_name
 from decks.words import counted

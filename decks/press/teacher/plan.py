@@ -8,9 +8,9 @@ from decks.layout.fitting import shorten
 from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
 from decks.layout.grid import Grid
 from decks.layout.stacking import Pile, Stack
-from decks.press.fonts import measure
-from decks.press.spare import LABEL as SPARE
-from decks.press.type import NOTE, Style, line_of, under_one_another, width_of
+from decks.press.cards.spare import LABEL as SPARE
+from decks.press.type.fonts import measure
+from decks.press.type.setting import NOTE, Style, line_of, under_one_another, width_of
 from decks.recipe import Ink
 
 NAME = Style(8.5)

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 
 from decks.layout.fitting import shorten
 from decks.layout.frame import Box, Frame, Line, Ribbon, Text, Thing, Wedge
-from decks.press.fonts import measure
-from decks.press.type import NOTE, Style, line_of, width_of
+from decks.press.type.fonts import measure
+from decks.press.type.setting import NOTE, Style, line_of, width_of
 
 NAME = Style(9.5, strong=True)
 HEIGHT, FOOT = 190.0, 24.0

@@ -8,7 +8,7 @@ from decks.lesson import Bases
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
-from decks.press.type import ASCENT, HEADING, NOTE, STRONG, Style, paragraph, width_of
+from decks.press.type.setting import ASCENT, HEADING, NOTE, STRONG, Style, paragraph, width_of
 from decks.words import counted, listed
 
 MOST_MOVES = 12

@@ -9,9 +9,9 @@ from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Line, Placed, Text, Thing
 from decks.layout.units import mm
 from decks.lesson import Called
-from decks.press.fonts import measure
 from decks.press.teacher.keys import title_block
-from decks.press.type import Style, line_of, swatch, width_of
+from decks.press.type.fonts import measure
+from decks.press.type.setting import Style, line_of, swatch, width_of
 from decks.recipe import Points
 
 NAME = Style(10, strong=True)

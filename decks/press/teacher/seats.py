@@ -7,7 +7,7 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame, Line, Text
 from decks.lesson.writers import team_sizes, writers
 from decks.press.teacher.keys import title_block
-from decks.press.type import (
+from decks.press.type.setting import (
     BODY,
     STRONG,
     Style,

@@ -18,7 +18,7 @@ from decks.press.teacher.how.counts import a_team, are_copies, blanks, hands, me
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.room_plan import room_plan
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type import NOTE, STRONG, Style, panel, paragraph
+from decks.press.type.setting import NOTE, STRONG, Style, panel, paragraph
 from decks.settings.values import MOST_MINUTES
 from decks.words import counted
 

@@ -6,13 +6,13 @@ from decks.layout.paper import Paper
 from decks.layout.stacking import Stack
 from decks.layout.units import in_mm
 from decks.lesson import Telling
-from decks.press.answers import has_answer_list
-from decks.press.pages import page_paper
+from decks.press.handouts.answers import has_answer_list
 from decks.press.teacher.copying import guide_copies
 from decks.press.teacher.how.counts import owner_word
 from decks.press.teacher.how.organizer import is_compared
 from decks.press.teacher.printing import printing_steps
 from decks.press.teacher.step import Shown, Step
+from decks.press.type.pages import page_paper
 from decks.recipe import Activity, Ink, Sides
 from decks.words import counted
 

@@ -6,7 +6,15 @@ from dataclasses import dataclass
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled
-from decks.press.type import ASCENT, HEAD, Style, paragraph, ruled, side_by_side, under_one_another
+from decks.press.type.setting import (
+    ASCENT,
+    HEAD,
+    Style,
+    paragraph,
+    ruled,
+    side_by_side,
+    under_one_another,
+)
 
 ROW_AIR = 5.0
 BETWEEN = 12.0

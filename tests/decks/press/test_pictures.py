@@ -10,9 +10,9 @@ from cards.picture import PictureKind
 from decks.deck import Card
 from decks.layout.frame import Frame, Image, Placed, Ribbon, Text
 from decks.layout.units import mm
-from decks.press.arranging import arrange, fit_face, fitted, text_room
-from decks.press.coarse import proofread_picture
-from decks.press.faces import Shape, face
+from decks.press.cards.arranging import arrange, fit_face, fitted, text_room
+from decks.press.cards.coarse import proofread_picture
+from decks.press.cards.faces import Shape, face
 from decks.press.pictures import printed_in
 from decks.recipe import Recipe
 from decks.team import make_teams
@@ -160,7 +160,7 @@ def test_labels_grow_with_the_card():
 def test_a_long_text_from_right_to_left_is_flush_right():
     prompt = "אחת\nשתיים ועוד\nשלוש\nארבע ועוד קצת"
     texts = [one for one in front_of(prompt) if one.size > 9]
-    from decks.press.fonts import measure  # noqa: PLC0415 - as the test is about its sums
+    from decks.press.type.fonts import measure  # noqa: PLC0415 - as the test is about its sums
 
     ends = {round(one.x + measure(one.text) * one.size, 2) for one in texts}
     assert len(texts) == 4

@@ -15,8 +15,8 @@ from scipy.ndimage import gaussian_filter
 from decks.layout.frame import Frame, Ribbon
 from decks.layout.units import mm
 from decks.press import textures
+from decks.press.cards.shape import RIBBON
 from decks.press.pdf import make_pdf
-from decks.press.shape import RIBBON
 from decks.recipe import Ink
 from decks.team import TEXTURES, make_teams
 

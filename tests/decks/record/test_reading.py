@@ -12,7 +12,7 @@ from decks.activities import make_deck
 from decks.layout.grid import make_grid
 from decks.layout.stacking import plan
 from decks.lesson import Bases, Called, Telling
-from decks.press.cards import card_pages
+from decks.press.cards.pages import card_pages
 from decks.press.pdf import make_pdf
 from decks.recipe import Activity, CardSize, Dealing, Flip, Ink, PaperName, Recipe, Sides
 from decks.record import read_record, write

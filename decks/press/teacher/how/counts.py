@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from decks.deck import Deck
 from decks.lengths import MM
-from decks.press.pages import page_paper
+from decks.press.type.pages import page_paper
 from decks.recipe import Activity, Dealing, GuideFor, Sides, Support
 from decks.words import counted, listed
 

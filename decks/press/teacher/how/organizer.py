@@ -2,10 +2,10 @@
 
 from decks.deck import Deck
 from decks.lesson import Telling
-from decks.press.comparing import meet_other_texts, shared_stories
-from decks.press.pages import page_paper
+from decks.press.handouts.comparing import meet_other_texts, shared_stories
 from decks.press.teacher.how.counts import a_team, cards_file, hands, lost, spread, told
 from decks.press.teacher.how.play import Part, Play
+from decks.press.type.pages import page_paper
 from decks.words import counted, listed
 
 SORTING, BUILDING = 0.2, 0.4

@@ -10,11 +10,11 @@ from strategies import TEAMS, card
 from cards.item import Kind
 from decks.activities import make_deck
 from decks.layout.flow import flow
-from decks.press.pages import BOTTOM, TOP, column, page_paper
 from decks.press.teacher import steps
 from decks.press.teacher.how import play_of
 from decks.press.teacher.how.counts import a_team, class_told, spread
 from decks.press.teacher.how_to import SIZES, how_to
+from decks.press.type.pages import BOTTOM, TOP, column, page_paper
 from decks.recipe import Activity, Dealing, GuideFor, PaperName, Points, Recipe, Sides, Support
 from decks.team import make_teams
 

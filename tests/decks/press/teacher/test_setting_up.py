@@ -10,8 +10,8 @@ from strategies import TEAMS, card
 
 from decks.activities import make_deck
 from decks.layout.flow import flow
-from decks.press.pages import BOTTOM, TOP, column, page_paper
 from decks.press.teacher.setting_up import advice, is_enough, reckoning
+from decks.press.type.pages import BOTTOM, TOP, column, page_paper
 from decks.recipe import Activity, Dealing, GuideFor, Recipe
 from decks.team import make_teams
 

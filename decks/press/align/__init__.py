@@ -1,0 +1,1 @@
+"""The test sheet of `fairdeal align`."""

@@ -1,0 +1,180 @@
+"""Where the text of a side stands, and its picture above it or beside it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from cards.item import Item
+from cards.picture import Picture, PictureKind
+from decks.layout.fitting import LADDER, Setting, fit
+from decks.layout.fractions import with_fractions
+from decks.layout.frame import Image
+from decks.layout.runs import Styled
+from decks.layout.units import POINTS_PER_INCH
+from decks.press.cards.legible import least_size
+from decks.press.cards.shape import Shape, Shows
+from decks.press.type.fonts import measure
+from decks.recipe import Fractions
+
+SHARP = 150
+"""Dots an inch from which a picture looks sharp in the hand; common practice in printing."""
+
+COARSEST = SHARP / 2
+"""A picture is never printed with fewer dots an inch: at twice the size that looks sharp."""
+
+ABOVE = (0.35, 0.40, 0.45, 0.50, 0.55, 0.60)
+"""Shares of the height that a picture above the text may have."""
+
+BESIDE = (0.40, 0.45, 0.50, 0.55, 0.60)
+"""Shares of the width that a picture beside the text may have."""
+
+_COMFORT = 2.3
+"""A text is large enough with a picture at up to so many times the size of the small labels."""
+
+
+@dataclass(frozen=True, slots=True)
+class Arrangement:
+    """A text set in its room, and the picture that stands with it, if there is one.
+
+    `x`, `y`, `width`, `height` are the room that the text is centred in.
+    """
+
+    setting: Setting
+    x: float
+    y: float
+    width: float
+    height: float
+    image: Image | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class _Room:
+    """A size for a picture, and what it leaves for the text."""
+
+    picture: tuple[float, float]
+    width: float
+    height: float
+    above: bool
+
+
+def styled_of(item: Item, *, back: bool, fractions: Fractions = Fractions.PLAIN) -> Styled:
+    """Return what a side of a card asks or answers."""
+    if back:
+        return with_fractions(Styled(item.answer, strong=True, spans=item.answer_spans), fractions)
+    return with_fractions(Styled(item.prompt, spans=item.prompt_spans), fractions)
+
+
+def shown_on(item: Item, shape: Shape) -> Styled:
+    """Return what a side of this shape says of an item; nothing where it tells only the owner."""
+    if shape.shows is Shows.OWNER:
+        return Styled("")
+    return styled_of(item, back=shape.shows is Shows.ANSWER, fractions=shape.fractions)
+
+
+def fitted(
+    picture: Picture, *, width: float, height: float, coarsest: float = COARSEST
+) -> tuple[float, float]:
+    """Return the largest size in points at which a picture fits a box, in its own proportions.
+
+    A picture of pixels gets at least `coarsest` of them an inch; a drawing can be of any size.
+    """
+    scale = min(width / picture.width, height / picture.height)
+    if picture.kind is not PictureKind.SVG:
+        scale = min(scale, POINTS_PER_INCH / coarsest)
+    return scale * picture.width, scale * picture.height
+
+
+@cache
+def fit_styled(styled: Styled, shape: Shape) -> Setting | None:
+    """Return a text at the largest size that fits a side without a picture, or None."""
+    return _fit(styled, shape, shape.text_width, shape.text_height)
+
+
+def _fit(styled: Styled, shape: Shape, width: float, height: float) -> Setting | None:
+    most = max(shape.largest, least_size(styled, shape.read_from))
+    return fit(styled, width=width, height_=height, measure=measure, most=most)
+
+
+def fit_face(item: Item, shape: Shape) -> Setting | None:
+    """Return what a side asks or answers at the largest size that fits, or None.
+
+    A picture that stands with it has its room.
+    """
+    arrangement = arrange(item, shape)
+    return arrangement.setting if arrangement else None
+
+
+def text_room(item: Item, shape: Shape) -> tuple[float, float]:
+    """Return the width and height that a side has for its text: with a picture, at the most."""
+    if shape.shows is not Shows.PROMPT or item.image is None:
+        return shape.text_width, shape.text_height
+    most = max(_rooms(item.image, shape), key=lambda room: room.width * room.height)
+    return most.width, most.height
+
+
+def arrange(item: Item, shape: Shape) -> Arrangement | None:
+    """Return where the text of a side and its picture stand, or None where they do not fit."""
+    styled = shown_on(item, shape)
+    if shape.shows is not Shows.PROMPT or item.image is None:
+        setting = fit_styled(styled, shape)
+        room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
+        return Arrangement(setting, *room) if setting else None
+    best = _best(styled, item.image, shape)
+    return _placed(*best, item.image, shape) if best else None
+
+
+@cache
+def _best(styled: Styled, picture: Picture, shape: Shape) -> tuple[Setting, _Room] | None:
+    """Return the room in which text and picture are largest.
+
+    First the text is to be as large as it can be up to what is comfortable, then the picture, then
+    the text again.
+    """
+    comfort = max(_comfort(shape), least_size(styled, shape.read_from))
+    best = None
+    rank = (0.0, 0.0, 0.0)
+    for room in _rooms(picture, shape):
+        setting = _fit(styled, shape, room.width, room.height)
+        if setting and setting.size > comfort and _is_ladder(setting, styled):
+            setting = fit(
+                styled, width=room.width, height_=room.height, measure=measure, most=comfort
+            )
+        if setting:
+            area = room.picture[0] * room.picture[1]
+            here = (min(setting.size, comfort), area, setting.size)
+            if here > rank:
+                best, rank = (setting, room), here
+    return best
+
+
+def _comfort(shape: Shape) -> float:
+    return next(size for size in LADDER if size <= _COMFORT * shape.label_size)
+
+
+def _is_ladder(setting: Setting, styled: Styled) -> bool:
+    """Say whether every word of a text has got a line to itself."""
+    return 2 < len(setting.lines) == len(styled.text.split())  # noqa: PLR2004 - two are a heading
+
+
+def _rooms(picture: Picture, shape: Shape) -> Iterator[_Room]:
+    width, height, gap = shape.text_width, shape.text_height, 1.4 * shape.air
+    for share in ABOVE:
+        size = fitted(picture, width=width, height=share * height)
+        yield _Room(size, width, height - gap - size[1], above=True)
+    for share in BESIDE:
+        size = fitted(picture, width=share * width, height=height)
+        yield _Room(size, width - gap - size[0], height, above=False)
+
+
+def _placed(setting: Setting, room: _Room, picture: Picture, shape: Shape) -> Arrangement:
+    """Centre a picture and its text, as one, in the room of a side."""
+    wide, high = room.picture
+    if not room.above:
+        x = shape.left + shape.text_width - wide
+        image = Image(x, shape.bottom + (shape.text_height - high) / 2, wide, high, picture)
+        return Arrangement(setting, shape.left, shape.bottom, room.width, room.height, image)
+    spare = room.height - setting.height
+    top = shape.bottom + shape.text_height - spare / 2
+    image = Image(shape.left + (shape.text_width - wide) / 2, top - high, wide, high, picture)
+    y = shape.bottom + spare / 2
+    return Arrangement(setting, shape.left, y, room.width, setting.height, image)

@@ -1,0 +1,147 @@
+"""One side of a card: the ribbon, what is to be read, and the small labels round it."""
+
+from dataclasses import replace
+
+from decks.deck import Card
+from decks.layout.fitting import CAPITAL, LEADING, shorten
+from decks.layout.frame import Box, Frame, Ribbon, Text, Thing
+from decks.layout.grid import Grid
+from decks.layout.runs import Styled
+from decks.press.cards.arranging import (
+    Arrangement,
+    arrange,
+    fit_face,
+    fit_styled,
+    shown_on,
+    styled_of,
+    text_room,
+)
+from decks.press.cards.shape import INSET, Shape, Shows
+from decks.press.script.direction import right_to_left
+from decks.press.type.fonts import measure
+from decks.press.type.setting import texts_of
+from decks.recipe import Activity, Ink, Recipe
+from decks.team import Team
+
+__all__ = [
+    "INSET",
+    "Shape",
+    "Shows",
+    "face",
+    "fit_face",
+    "fit_styled",
+    "framed_label",
+    "name_of",
+    "owners_mark",
+    "shapes_of",
+    "shown_on",
+    "styled_of",
+    "text_room",
+]
+
+HALF_STROKE = 0.4
+"""Half the line of the label's frame, so that its outer edge keeps the inset."""
+
+MOST_CENTRED = 3
+"""Up to so many lines are centred; more are set flush, where a paragraph begins."""
+
+
+def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
+    """Return the shapes of a card's front and back."""
+    collect = recipe.activity is Activity.COLLECT
+    front = Shape(
+        grid.card_width,
+        grid.card_height,
+        back=False,
+        says=Shows.ANSWER if collect else None,
+        topic=not collect,
+        bleed=grid.bleed,
+        ribbon=recipe.ink is not Ink.STOCK,
+        fractions=recipe.fractions,
+        read_from=recipe.read_from,
+    )
+    return front, replace(front, back=True, says=Shows.OWNER if collect else None)
+
+
+def face(card: Card, owner: Team, shape: Shape) -> Frame:
+    """Return one side of a card. Raises `ValueError` for a text that does not fit."""
+    if shape.shows is Shows.OWNER:
+        return owners_mark(card.team, owner, shape)
+    arrangement = arrange(card.item, shape)
+    if arrangement is None:
+        raise ValueError(card.item)
+    things: list[Thing] = [
+        *([_topic(card, shape)] if shape.topic else []),
+        *([arrangement.image] if arrangement.image else []),
+        *_lines(arrangement, to_left=right_to_left(_text_of(card, shape))),
+        name_of(owner, shape),
+        *framed_label(card.label, shape),
+    ]
+    if shape.ribbon:
+        things.insert(0, Ribbon(*shape.ribbon_box, card.team))
+    return Frame(shape.width, shape.height, tuple(things))
+
+
+def owners_mark(team: int, owner: Team, shape: Shape) -> Frame:
+    """Return a side that tells whose card it is, and nothing else."""
+    name = Styled(owner.name, strong=True)
+    setting = fit_styled(name, shape) or fit_styled(replace(name, text=""), shape)
+    things: list[Thing] = [Ribbon(*shape.ribbon_box, team)] if shape.ribbon else []
+    if setting:
+        room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
+        to_left = right_to_left(owner.name)
+        things += _lines(Arrangement(setting, *room), to_left=to_left)
+    return Frame(shape.width, shape.height, tuple(things))
+
+
+def _text_of(card: Card, shape: Shape) -> str:
+    return shown_on(card.item, shape).text
+
+
+def _topic(card: Card, shape: Shape) -> Text:
+    size = shape.label_size
+    topic = shorten(card.item.topic, shape.text_width / size, measure=measure)
+    x = shape.left
+    if right_to_left(topic):
+        x += shape.text_width - measure(topic) * size
+    return Text(x, shape.height - shape.inset - 0.95 * size, topic, size, tone="quiet")
+
+
+def _lines(arranged: Arrangement, *, to_left: bool) -> list[Text]:
+    """Set up to three lines centred, more than three flush with the block centred."""
+    setting = arranged.setting
+    size, count = setting.size, len(setting.lines)
+    block = (count - 1) * LEADING * size + CAPITAL * size
+    top = arranged.y + (arranged.height + block) / 2 - CAPITAL * size
+    column = max(setting.widths)
+    lines: list[Text] = []
+    for n, (line, width) in enumerate(zip(setting.lines, setting.widths, strict=True)):
+        slack = arranged.width - (width if count <= MOST_CENTRED else column)
+        indent = column - width if to_left and count > MOST_CENTRED else 0
+        x = arranged.x + slack / 2 + indent
+        lines += texts_of(line, size, x=x, y=top - n * LEADING * size, to_left=to_left)
+    return lines
+
+
+def name_of(owner: Team, shape: Shape) -> Text:
+    """Return the owner's name at the foot of a side."""
+    size = shape.label_size
+    room = (shape.text_width - 5 * size) / size
+    return Text(
+        shape.left,
+        shape.inset + 0.3 * size,
+        shorten(owner.name, room, measure=measure, strong=True),
+        size,
+        strong=True,
+    )
+
+
+def framed_label(label: str, shape: Shape) -> tuple[Box, Text]:
+    """Return a label in its frame at the foot of a side."""
+    size = shape.label_size
+    wide = measure(label, True) * size  # noqa: FBT003 (a Measure takes the weight)
+    width = max(wide + 1.2 * size, 2 * size)
+    right = shape.left + shape.text_width - HALF_STROKE
+    foot = shape.inset + HALF_STROKE
+    box = Box(right - width, foot, width, 1.35 * size, radius=2.5, stroke="rule")
+    return box, Text(right - (width + wide) / 2, foot + 0.33 * size, label, size, strong=True)

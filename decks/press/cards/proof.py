@@ -1,0 +1,75 @@
+"""Reading the proof: what cannot be printed, and what does not fit, before anything is drawn."""
+
+import unicodedata
+from collections.abc import Iterator, Sequence
+
+from cards.content import Content
+from cards.finding import Finding, Severity
+from cards.item import Item, folded
+from cards.place import Place
+from decks.activities import asked_kinds
+from decks.layout.grid import Grid
+from decks.press.cards.coarse import proofread_picture
+from decks.press.cards.faces import shapes_of
+from decks.press.cards.sizes import proofread_size
+from decks.press.type.fonts import unprintable
+from decks.recipe import Recipe
+
+
+def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Finding, ...]:
+    """Return what stands in the way of printing and reading these items, at their cells."""
+    front, back = shapes_of(grid, recipe)
+    kinds = asked_kinds(recipe.activity)
+    findings: list[Finding] = []
+    for item in items:
+        if item.kind not in kinds:
+            continue
+        findings += _letters(item.prompt, item.prompt_place)
+        findings += proofread_size(item, front, recipe)
+        findings += _letters(item.answer, item.answer_place)
+        findings += proofread_size(item, back, recipe)
+        findings += proofread_picture(item, front)
+        findings += _letters(item.topic, item.topic_place or item.prompt_place, "topic")
+        for text, place in zip(item.also_right, item.also_right_places, strict=False):
+            findings += _letters(text, place, "other right answer")
+    return tuple(findings)
+
+
+def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
+    """Return what stands in the way of printing the title and the teams' names."""
+    cells = [row.name for row in content.teams] + [row.value for row in content.settings]
+    places = {folded(cell.text): cell.place for cell in reversed(cells)}
+    named = [("title", recipe.title), *(("team’s name", team.name) for team in recipe.teams)]
+    return tuple(
+        finding
+        for what, name in named
+        for finding in _letters(name, places.get(folded(name), Place(f"The {what}")), what)
+    )
+
+
+def _letters(text: str, place: Place, what: str = "") -> Iterator[Finding]:
+    """Find letters that the typeface lacks; `what` says which text of the row or deck it is."""
+    missing = unprintable(text)
+    if missing:
+        where = f" for the {what} “{text}”" if what else ""
+        shown = ", ".join(_shown(letter) for letter in missing[:3])
+        yield Finding(
+            "cannot-be-printed",
+            Severity.ERROR,
+            place,
+            text,
+            f"The cards’ typeface has no {shown}{where}.",
+            _how_to_write(missing),
+        )
+
+
+def _how_to_write(missing: Sequence[str]) -> str:
+    if any(letter.isprintable() for letter in missing):
+        return "Write it in other characters, or in words."
+    return "It cannot be seen: clear the cell and write the text again."
+
+
+def _shown(letter: str) -> str:
+    name = unicodedata.name(letter, "control character").lower()
+    sign = f"“{letter}” " if letter.isprintable() else ""
+    return f"{sign}({name}, U+{ord(letter):04X})"

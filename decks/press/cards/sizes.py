@@ -1,0 +1,152 @@
+"""Whether what is to be read fits its card, and from how far it can be read."""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from math import floor
+
+from cards.finding import Finding, Severity
+from cards.item import Item
+from cards.place import Place
+from decks.layout.fitting import LADDER, set_at, words_that_fit
+from decks.layout.grid import Grid
+from decks.layout.runs import Styled
+from decks.lengths import CardMeasure
+from decks.press.cards.faces import Shape, Shows, fit_face, shapes_of, shown_on, text_room
+from decks.press.cards.legible import distance_of, least_size
+from decks.press.type.fonts import measure
+from decks.recipe import CardSize, Recipe, Sides
+
+LARGER = {
+    CardSize.SMALL: " or choose a larger card",
+    CardSize.MEDIUM: " or take large cards",
+    CardSize.LARGE: " or take full pages",
+    CardSize.FULL: " or choose a larger paper",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class _Side:
+    """What one side of a card says, where it stands in the file, and its room in points."""
+
+    styled: Styled
+    place: Place
+    back: bool
+    width: float
+    height: float
+
+
+def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
+    """Find a text that does not fit its side, or that is too small to be read from afar."""
+    if shape.shows is Shows.OWNER or (shape.back and recipe.sides is Sides.FRONTS):
+        return
+    place = item.prompt_place if shape.shows is Shows.PROMPT else item.answer_place
+    styled = shown_on(item, shape)
+    setting = fit_face(item, shape)
+    side = _Side(styled, place, shape.back, *text_room(item, shape))
+    if setting is None:
+        yield _does_not_fit(side, recipe)
+    elif setting.size < least_size(styled, recipe.read_from):
+        yield _too_small(side, setting.size, recipe)
+
+
+def readable_from(items: Sequence[Item], grid: Grid, recipe: Recipe) -> str:
+    """Return the sentence that says from how far the cards of these items can be read."""
+    reaches = [_reach(item, grid, recipe) for item in items]
+    least = min(reaches, default=0)
+    asked = recipe.read_from
+    if least >= asked:
+        return f"Every card can be read from {_reached(max(least, asked), asked)}."
+    enough = sum(reach >= asked for reach in reaches)
+    if not enough:
+        return f"No card can be read from {_metres(asked)}; all can from {_reached(least)}."
+    return (
+        f"{enough} of {len(reaches)} cards can be read from {_metres(asked)}, "
+        f"all from {_reached(least)}."
+    )
+
+
+def _reach(item: Item, grid: Grid, recipe: Recipe) -> float:
+    """Return from how many millimetres both sides can be read; nought where one does not fit."""
+    sides = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
+    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
+    reaches = []
+    for shape in shapes:
+        setting = fit_face(item, shape)
+        styled = shown_on(item, shape)
+        reaches.append(distance_of(styled, setting.size) if setting else 0)
+    return min(reaches)
+
+
+def _does_not_fit(side: _Side, recipe: Recipe) -> Finding:
+    where = f"on the {_name(side)} of {_card(recipe)}"
+    return Finding(
+        "does-not-fit",
+        Severity.ERROR,
+        side.place,
+        side.styled.text,
+        f"This does not fit {where} at {LADDER[-1]} points.",
+        f"{_what_would_do(side, LADDER[-1], 'fit')}{_larger(recipe)}.",
+    )
+
+
+def _too_small(side: _Side, size: float, recipe: Recipe) -> Finding:
+    reached = _reached(distance_of(side.styled, size))
+    least = least_size(side.styled, recipe.read_from)
+    return Finding(
+        "too-small-to-read-from",
+        Severity.WARNING,
+        side.place,
+        side.styled.text,
+        f"On the {_name(side)} of {_card(recipe)} this can be read from {reached}, "
+        f"not from {_metres(recipe.read_from)}.",
+        f"{_what_would_do(side, least, 'do')}{_larger(recipe)}.",
+    )
+
+
+def _what_would_do(side: _Side, size: float, do: str) -> str:
+    """Say what would fit a side at a size; `do` is the verb for that."""
+    styled = side.styled
+    words = re.findall(r"[^ \t\n]+", styled.text)
+    wide = [word for word in words if measure(word, styled.strong) * size > side.width]
+    if wide:
+        return f"“{wide[0]}” is wider than the card{_at(size)}: part it, write it shorter"
+    unbroken = replace(styled, text=" ".join(words), spans=())
+    setting = set_at(unbroken, size, width=side.width, measure=measure)
+    if setting and setting.height <= side.height:
+        return f"It would {do} with fewer line breaks: take some out"
+    fitting = words_that_fit(
+        styled, width=side.width, height_=side.height, measure=measure, size=size
+    )
+    if not fitting:
+        return f"The card is too low for letters of {size:.3g} points: choose a shorter distance"
+    first = f"first {fitting} of its {len(words)} words" if fitting > 1 else "first word alone"
+    return f"The {first} would {do}: shorten it"
+
+
+def _at(size: float) -> str:
+    return "" if size == LADDER[-1] else " in letters so large"
+
+
+def _larger(recipe: Recipe) -> str:
+    if isinstance(recipe.card_size, CardMeasure):
+        return " or choose a larger card"
+    return LARGER[recipe.card_size]
+
+
+def _name(side: _Side) -> str:
+    return "back" if side.back else "front"
+
+
+def _card(recipe: Recipe) -> str:
+    return "a full-page card" if recipe.card_size is CardSize.FULL else f"a {recipe.card_size} card"
+
+
+def _metres(distance: float) -> str:
+    return f"{round(distance / 1000, 2):g} m"
+
+
+def _reached(distance: float, asked: float = 0) -> str:
+    """Return a distance in millimetres as metres, rounded down to a tenth but not below `asked`."""
+    rounded = floor(distance / 100) * 100
+    return _metres(max(rounded, asked))

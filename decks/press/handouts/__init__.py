@@ -1,0 +1,1 @@
+"""What students write on: guides, planning and comparison sheets; and answers to check by."""

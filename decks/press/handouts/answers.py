@@ -1,0 +1,122 @@
+"""The answers as a list, for cards without backs: one for whoever checks a team.
+
+It stands in the order of the labels, which is the order of the piles. Only the label and the
+answer are told: the card that is held up shows its own prompt.
+"""
+
+from collections.abc import Sequence
+
+from decks.deck import Card, Deck
+from decks.layout.flow import Block
+from decks.layout.frame import Frame
+from decks.layout.grid import Grid
+from decks.press.cards.faces import styled_of
+from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.setting import (
+    BODY,
+    NOTE,
+    STRONG,
+    SUBTITLE,
+    TITLE,
+    Style,
+    headed,
+    paragraph,
+    ruled,
+    side_by_side,
+    under_one_another,
+    width_of,
+)
+from decks.recipe import Activity, Dealing, Fractions, Sides
+
+LABEL = Style(11, strong=True, tone="quiet")
+LABEL_WIDTH = 30.0
+BETWEEN = 20.0
+AIR = 3.5
+LINES_DOWN = 20
+"""How many answers go down a column before the next one begins: a part fits half a page."""
+
+
+def has_answer_list(deck: Deck, grid: Grid) -> bool:
+    """Say whether the cards need a list: they have no backs, and ask something in front."""
+    return grid.sides is Sides.FRONTS and deck.recipe.activity is not Activity.COLLECT
+
+
+def answer_pages(deck: Deck) -> list[Frame]:
+    """Return the pages of the list, team by team; where all have the same cards, once."""
+    paper = page_paper(deck.recipe.paper)
+    width = column(paper)
+    alike = deck.recipe.deal is Dealing.COPIES and deck.owners == deck.recipe.teams
+    across = _columns(deck, width)
+    blocks = [Block(_title(deck, width, alike=alike))]
+    for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
+        head = [] if alike else [_head(deck, team, width)]
+        each = (width + BETWEEN) / across - BETWEEN
+        entries = [_entry(card, each, deck.recipe.fractions) for card in hand]
+        blocks += _list(entries, width, across, head)
+    return pages(blocks, paper, foot=f"{deck.name} · answers")
+
+
+def _columns(deck: Deck, width: float) -> int:
+    """Return how many columns take every answer in one line: three, or else two."""
+    room = (width + BETWEEN) / 3 - BETWEEN - LABEL_WIDTH
+    return 3 if all(width_of(card.item.answer, STRONG) <= room for card in deck.cards) else 2
+
+
+def _title(deck: Deck, width: float, *, alike: bool) -> Frame:
+    whose = "the same for every team" if alike else "for whoever checks the team"
+    return under_one_another(
+        [
+            paragraph(f"Answers: {deck.recipe.title}", width, TITLE),
+            paragraph(f"In the order of the labels, {whose}", width, SUBTITLE),
+        ],
+        gap=3,
+    )
+
+
+def _head(deck: Deck, team: int, width: float) -> Frame:
+    return headed(deck.owners[team].name, team, width)
+
+
+def _list(
+    entries: Sequence[Frame], width: float, across: int, head: Sequence[Frame]
+) -> list[Block]:
+    """Return a team's answers in columns, read downwards, in parts that stay together."""
+    blocks = []
+    for start in range(0, len(entries), across * LINES_DOWN):
+        part = entries[start : start + across * LINES_DOWN]
+        down = -(-len(part) // across)
+        blocks += [Block(frame, space=20, with_next=True) for frame in head if not start]
+        blocks += [
+            Block(
+                _row(part[n::down], width, across),
+                space=0 if n or start else 6,
+                with_next=n < down - 1,
+            )
+            for n in range(down)
+        ]
+    return blocks
+
+
+def _row(entries: Sequence[Frame], width: float, across: int) -> Frame:
+    step = (width + BETWEEN) / across
+    tallest = max(entry.height for entry in entries)
+    return side_by_side(
+        [(n * step, _ruled(entry, tallest)) for n, entry in enumerate(entries)], width
+    )
+
+
+def _entry(card: Card, width: float, fractions: Fractions) -> Frame:
+    room = width - LABEL_WIDTH
+    also = f"also: {', '.join(card.item.also_right)}" if card.item.also_right else ""
+    words = [paragraph(styled_of(card.item, back=True, fractions=fractions), room, STRONG)]
+    words += [paragraph(also, room, NOTE)] if also else []
+    entry = [
+        (0.0, paragraph(card.label, LABEL_WIDTH, LABEL, first=BODY.size * 0.8)),
+        (LABEL_WIDTH, under_one_another(words, gap=1)),
+    ]
+    return side_by_side(entry, width, above=AIR, below=AIR)
+
+
+def _ruled(frame: Frame, height: float) -> Frame:
+    """Return the frame as tall as its neighbour, with one hairline at the foot of both."""
+    return ruled(side_by_side([(0, frame)], frame.width, below=height - frame.height))

@@ -1,0 +1,8 @@
+"""The forms of a planning sheet: an organiser to be drawn and written into."""
+
+from decks.press.handouts.forms.columns import columns
+from decks.press.handouts.forms.figure import figure
+from decks.press.handouts.forms.plan import Heading, Plan, form_for, headings_of
+from decks.press.handouts.forms.tree import tree
+
+__all__ = ["Heading", "Plan", "columns", "figure", "form_for", "headings_of", "tree"]

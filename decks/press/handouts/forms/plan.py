@@ -1,0 +1,79 @@
+"""What a planning sheet has room for, before it is drawn."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from decks.bank.hints import hint_of
+from decks.lesson import Story
+from decks.press.handouts.guide_type import GuideType
+from decks.recipe import Form, Support
+
+MOST_COLUMNS = 4
+UNEVEN = 3
+"""Headings that differ by more details than this have each its own number of places."""
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A place for a heading, with its number, a hint or none, and how many details it has room for.
+
+    `number` counts from 1.
+    """
+
+    number: int
+    details: int
+    hint: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The headings of a sheet, and the room for it in points: `first` on its first page."""
+
+    headings: tuple[Heading, ...]
+    sizes: GuideType
+    width: float
+    first: float
+    page: float
+
+    @property
+    def pitch(self) -> float:
+        """The distance of one line to write on from the next."""
+        return self.sizes.next_line
+
+
+def form_for(story: Story, wanted: Form | None) -> Form:
+    """Return the form for a text: the one that is wanted, else columns where they suit.
+
+    Columns are wide enough for up to four headings, and a waste of paper where one of them has far
+    more details than another; there a tree suits.
+    """
+    if wanted is not None:
+        return wanted
+    counts = [len(items) for _heading, items in story.headings]
+    suited = len(counts) <= MOST_COLUMNS and not _uneven(counts)
+    return Form.COLUMNS if suited else Form.TREE
+
+
+def _uneven(counts: Sequence[int]) -> bool:
+    return max(counts, default=1) - min(counts, default=1) > UNEVEN
+
+
+def headings_of(story: Story, support: Support) -> tuple[Heading, ...]:
+    """Return the places for the headings of a text.
+
+    They are in the order of the alphabet, or, without hints, of their number of details. All have
+    room for as many details as the longest, so that nobody can tell them apart by counting; only
+    where they are very uneven does each have its own number.
+    """
+    counts = {heading: len(items) for heading, items in story.headings}
+    most = max(counts.values(), default=1)
+    if not _uneven(list(counts.values())):
+        counts = dict.fromkeys(counts, most)
+    hints = support is Support.HINTS
+    ordered = sorted(
+        counts, key=lambda text: (0 if hints else -counts[text], text.casefold(), text)
+    )
+    return tuple(
+        Heading(n, counts[text], hint_of(text) if hints else "")
+        for n, text in enumerate(ordered, start=1)
+    )

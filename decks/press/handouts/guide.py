@@ -1,0 +1,113 @@
+"""The study guide: a word bank or hints, clues, and lines to write on; and its second version."""
+
+from dataclasses import dataclass
+
+from decks.bank import Guide, GuidePart, directions
+from decks.deck import Deck
+from decks.layout.flow import Block
+from decks.layout.frame import Frame
+from decks.layout.units import mm
+from decks.press.handouts.guide_head import guide_header
+from decks.press.handouts.guide_rows import RowLook, guide_rows
+from decks.press.handouts.guide_type import GuideType, guide_type
+from decks.press.handouts.word_bank import Entries, entries_of, framed_bank, listed_bank
+from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.setting import paragraph
+from decks.recipe import Activity, Support
+
+TALL = mm(90)
+"""A bank taller than this is not set again on the pages that its part goes on to."""
+
+TALLEST = mm(150)
+"""A bank taller than this has no frame, so that it can go on over pages."""
+
+HARDER = {Support.BANK: Support.BANK, Support.HINTS: Support.NONE}
+"""What the second version of a guide offers: a harder bank, or no hints any more."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """What all parts of a guide have in common."""
+
+    sizes: GuideType
+    width: float
+    rows: RowLook
+    entries: Entries
+    support: Support
+    gathered: bool
+
+
+def guide_pages(deck: Deck) -> list[Frame]:
+    """Return every guide's pages, guide after guide, each numbered by itself."""
+    look = _look(deck, deck.recipe.support)
+    return [page for guide in deck.guides for page in _pages(deck, guide, guide.parts, look)]
+
+
+def second_pages(deck: Deck) -> list[Frame]:
+    """Return the pages of the second versions, for those who are done early; none if not asked for.
+
+    They have the same blanks in the same order, so that one key serves both.
+    """
+    look = _look(deck, HARDER.get(deck.recipe.support, Support.NONE))
+    return [
+        page
+        for guide in deck.guides
+        if guide.second
+        for page in _pages(deck, guide, guide.second, look, second=True)
+    ]
+
+
+def _look(deck: Deck, support: Support) -> _Look:
+    recipe = deck.recipe
+    sizes = guide_type(large_print=recipe.large_print)
+    width = column(page_paper(recipe.paper))
+    rows = RowLook(sizes, width, recipe.fractions, support is Support.HINTS)
+    entries = entries_of(deck.pool, recipe.fractions)
+    return _Look(sizes, width, rows, entries, support, recipe.activity is Activity.COLLECT)
+
+
+def _pages(
+    deck: Deck, guide: Guide, parts: tuple[GuidePart, ...], look: _Look, *, second: bool = False
+) -> list[Frame]:
+    blocks = [block for n in range(len(parts)) for block in _part(parts, n, look)]
+    foot = [deck.name, *([guide.team] if guide.team else []), *(["second version"] * second)]
+    header = guide_header(deck, guide, look.width, look.sizes, second=second)
+    paper = page_paper(deck.recipe.paper)
+    return pages(blocks, paper, foot=" · ".join(foot), header=header, style=look.sizes.foot)
+
+
+def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
+    """Return a part's blocks; they stay on one page as long as they are not taller than it."""
+    part, sizes = parts[n], look.sizes
+    told = directions(part, look.support, gathered=look.gathered)
+    start = [Block(paragraph(told, look.width, sizes.words), space=4, with_next=True)]
+    if len(parts) > 1:
+        head = paragraph(f"Part {n + 1}", look.width, sizes.heading)
+        start.insert(0, Block(head, space=6, with_next=True))
+    bank, head_again = _bank(part, look)
+    rows = guide_rows(part, look.rows)
+    tall = bool(bank) and head_again is None
+    return [
+        *start,
+        *bank,
+        *(
+            Block(
+                row,
+                space=0 if bank or number > 1 else 14,
+                head=head_again,
+                with_next=number < len(rows) and not tall,
+            )
+            for number, row in enumerate(rows, start=1)
+        ),
+    ]
+
+
+def _bank(part: GuidePart, look: _Look) -> tuple[list[Block], Frame | None]:
+    """Return the bank's blocks, and what of it is set again where the part goes on."""
+    if look.support is not Support.BANK:
+        return [], None
+    bank = framed_bank(part, look.entries, look.width, look.sizes)
+    if bank.height > TALLEST:
+        return listed_bank(part, look.entries, look.width, look.sizes), None
+    again = bank if bank.height <= TALL else None
+    return [Block(bank, space=12, with_next=True)], again

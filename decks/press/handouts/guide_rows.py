@@ -1,0 +1,98 @@
+"""A clue of a study guide, with its hint, its picture, and lines to write on."""
+
+from dataclasses import dataclass
+
+from cards.item import Item
+from decks.bank import GuidePart, hint_of
+from decks.layout.frame import Frame, Image, Line, Placed
+from decks.layout.runs import Styled
+from decks.press.cards.arranging import SHARP, fitted, styled_of
+from decks.press.handouts.guide_type import GuideType
+from decks.press.type.setting import gap, line_of, paragraph, under_one_another, width_of
+from decks.recipe import Fractions
+
+BESIDE = 0.65
+"""The share of the width after which the lines begin that stand beside their clue."""
+
+MOST_LINES = 3
+LONG_CLUE = 6
+"""A clue of more lines than this has its own lines below it."""
+
+AIR = 9.0
+
+
+@dataclass(frozen=True, slots=True)
+class RowLook:
+    """What all rows of a guide have in common."""
+
+    sizes: GuideType
+    width: float
+    fractions: Fractions
+    hints: bool
+
+
+def guide_rows(part: GuidePart, look: RowLook) -> list[Frame]:
+    """Return a part's clues, numbered from 1, each with as many lines to write on."""
+    lines = _lines_to_write(part, look.sizes)
+    return [_row(number, item, lines, look) for number, item in enumerate(part.blanks, start=1)]
+
+
+def _lines_to_write(part: GuidePart, sizes: GuideType) -> int:
+    """Return how many lines every answer gets: as many as the longest needs, told by none."""
+    longest = max(len(item.answer) for item in part.blanks)
+    return min(MOST_LINES, -(-longest // sizes.letters))
+
+
+def _row(number: int, item: Item, lines: int, look: RowLook) -> Frame:
+    """Return a clue with its lines to write on: beside it, or below where the clue is long."""
+    sizes = look.sizes
+    line_x = BESIDE * look.width
+    words = _clue(item, line_x - sizes.indent - 14, look)
+    beside = sizes.beside and len(words.things) <= LONG_CLUE
+    if not beside:
+        line_x = sizes.indent
+        words = _clue(item, look.width - sizes.indent, look)
+    words = _with_help(words, item, line_x - 14 if beside else look.width, look)
+    writing = sizes.row + (lines - 1) * sizes.next_line
+    below = words.height + writing + AIR * sizes.words.size / 12
+    height = max(writing, words.height + AIR) if beside else below
+    baseline = height - sizes.words.size * 0.8
+    first = baseline - 5 if beside else height - words.height - sizes.row
+    place = sizes.indent - AIR - width_of(str(number), sizes.number)
+    ruling = [
+        Line(line_x, first - n * sizes.next_line, look.width, first - n * sizes.next_line, 0.7)
+        for n in range(lines)
+    ]
+    return Frame(
+        look.width,
+        height,
+        (
+            line_of(str(number), sizes.number, x=place, y=baseline),
+            Placed(sizes.indent, height - words.height, words),
+            *ruling,
+        ),
+    )
+
+
+def _clue(item: Item, room: float, look: RowLook) -> Frame:
+    clue: Styled = styled_of(item, back=False, fractions=look.fractions)
+    return paragraph(clue, room, look.sizes.words)
+
+
+def _with_help(words: Frame, item: Item, end: float, look: RowLook) -> Frame:
+    """Return a clue with its hint and picture below it; `end` is how far they may reach."""
+    frames = [words]
+    if look.hints:
+        room = end - look.sizes.indent
+        frames += [gap(3), paragraph(hint_of(item.answer), room, look.sizes.label), gap(2)]
+    if item.image is not None:
+        frames += [gap(6), _picture(item, look), gap(5)]
+    return under_one_another(frames)
+
+
+def _picture(item: Item, look: RowLook) -> Frame:
+    """Return a clue's picture, small: it is large on the card."""
+    assert item.image is not None  # noqa: S101 (the caller has looked)
+    width, height = look.sizes.picture
+    wide, high = fitted(item.image, width=width, height=height, coarsest=SHARP)
+    return Frame(wide, high, (Image(0, 0, wide, high, item.image),))

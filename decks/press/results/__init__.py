@@ -1,0 +1,1 @@
+"""What the marks of a deck say, on paper."""

@@ -1,0 +1,90 @@
+"""The proof: what cannot be printed and what does not fit is found at its cell."""
+
+import pytest
+from support.items import item
+
+from cards.content import Content
+from decks.layout.grid import make_grid
+from decks.press.cards.proof import proofread, proofread_names
+from decks.recipe import CardSize, Flip, PaperName, Recipe, Sides
+from decks.team import make_teams
+
+
+def recipe(size=CardSize.SMALL, **choices):
+    teams = make_teams(["Heron", "Otter"], [None, None])
+    return Recipe(**({"title": "Shore", "teams": teams, "card_size": size} | choices))
+
+
+def findings(an_item, size=CardSize.SMALL):
+    grid = make_grid(PaperName.LETTER, size, Sides.DUPLEX, Flip.LONG)
+    return proofread([an_item], recipe(size), grid)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "high tide",
+        "À é ñ ő ș ğ Ł ß œ",
+        "Ελληνικά και Кириллица",
+        "Tiếng Việt",
+        "½ × ÷ − ± ≤ ≥ ≠ √ π ° ‰ € £ → H₂O m²",
+        "two\nlines",
+        "no\N{NO-BREAK SPACE}break",
+    ],
+)
+def test_what_prints_is_passed_in_silence(text):
+    assert findings(item(text, text)) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "named"), [("a ☃", "snowman"), ("bell \a", "U+0007"), ("潮", "cjk")]
+)
+def test_a_character_that_cannot_be_printed_is_named_at_its_cell(text, named):
+    (finding,) = findings(item("What is this?", text))
+    assert (finding.code, finding.place.cell) == ("cannot-be-printed", "A2")
+    assert named in finding.wrong
+
+
+def test_a_long_text_is_found_with_the_number_of_words_that_would_fit():
+    text = "word " * 150
+    (finding,) = findings(item(text.strip(), "answer"))
+    assert (finding.code, finding.place.cell) == ("does-not-fit", "B2")
+    assert "of its 150 words would fit" in finding.mend
+    fitting = int(finding.mend.split("first ")[1].split()[0])
+    assert findings(item(("word " * fitting).strip(), "answer")) == ()
+    assert findings(item(("word " * (fitting + 1)).strip(), "answer")) != ()
+
+
+def test_what_does_not_fit_a_small_card_may_fit_a_large_one():
+    text = ("word " * 150).strip()
+    assert findings(item(text, "answer"), CardSize.LARGE) == ()
+
+
+def test_a_word_wider_than_the_card_is_found():
+    (finding,) = findings(item("prompt", "m" * 60))
+    assert finding.code == "does-not-fit"
+    assert "wider than the card" in finding.mend
+
+
+def test_too_many_line_breaks_are_named_as_such():
+    (finding,) = findings(
+        item("one\ntwo\nthree\nfour\nfive\nsix\nseven\neight\nnine\nten\n" * 2, "a")
+    )
+    assert "fewer line breaks" in finding.mend
+
+
+def test_the_wide_word_is_named_wherever_it_stands():
+    (finding,) = findings(item(f"short {'m' * 60}", "answer"))
+    assert f"“{'m' * 60}” is wider than the card" in finding.mend
+
+
+def test_a_letter_in_a_topic_is_said_to_be_in_the_topic():
+    (finding,) = findings(item(topic="Tides ☃"))
+    assert "for the topic “Tides ☃”" in finding.wrong
+
+
+def test_the_title_and_the_teams_are_proofread_too():
+    empty = Content("Shore", (), (), (), (), "0")
+    teams = make_teams(["Heron", "Otter ☃"], [None, None])
+    (finding,) = proofread_names(recipe(teams=teams), empty)
+    assert finding.found == "Otter ☃"

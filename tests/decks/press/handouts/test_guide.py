@@ -1,0 +1,90 @@
+"""The study guide's pages as frames, before any PDF."""
+
+import pytest
+from support.items import item
+
+from decks.activities import make_deck
+from decks.layout.frame import Box, Line, Placed, Text
+from decks.layout.paper import PAPERS
+from decks.press.handouts.guide import guide_pages
+from decks.press.type.pages import BOTTOM
+from decks.recipe import PaperName, Recipe
+from decks.team import make_teams
+
+METRIC = {PaperName.A3, PaperName.A4, PaperName.A5}
+
+
+def pages(items, paper=PaperName.LETTER):
+    teams = make_teams(["Heron"], [None])
+    recipe = Recipe(title="Shore", teams=teams, paper=paper)
+    return guide_pages(make_deck(recipe, items, number=1, seed="s"))
+
+
+def things(frame, x=0.0, y=0.0):
+    """Yield every thing of a frame with the place of the frame that it is in."""
+    for thing in frame.things:
+        if isinstance(thing, Placed):
+            yield from things(thing.frame, x + thing.x, y + thing.y)
+        else:
+            yield thing, x, y
+
+
+def words(frame):
+    return [thing.text for thing, _x, _y in things(frame) if isinstance(thing, Text)]
+
+
+def writing_lines(frame):
+    return [
+        thing for thing, _x, _y in things(frame) if isinstance(thing, Line) and thing.width == 0.7
+    ]
+
+
+@pytest.mark.parametrize("paper", PaperName)
+@pytest.mark.parametrize("count", [1, 2, 9, 10, 11, 40])
+def test_every_clue_has_its_line_and_nothing_stands_below_the_margin(paper, count):
+    made = pages([item(f"prompt {n}", f"answer {n}", row=n) for n in range(count)], paper)
+    assert sum(len(writing_lines(page)) for page in made) == count
+    for page in made:
+        read_on = PAPERS[PaperName.A4 if paper in METRIC else PaperName.LETTER]
+        assert (page.width, page.height) == (read_on.width, read_on.height)
+        body = [y + thing.y for thing, _x, y in things(page) if isinstance(thing, Text)]
+        feet = sorted(body)[:2]
+        assert feet[0] == feet[1] < BOTTOM
+        assert min(y for y in body if y not in feet) >= BOTTOM
+
+
+@pytest.mark.parametrize("paper", PaperName)
+@pytest.mark.parametrize(("asked", "answered"), [(70, 60), (60, 3), (3, 60), (200, 140)])
+def test_the_longest_texts_that_cards_hold_stay_on_their_pages(paper, asked, answered):
+    items = [
+        item(f"prompt {n} {'word ' * asked}", f"answer {n} {'word ' * answered}", row=n)
+        for n in range(12)
+    ]
+    for page in pages(items, paper):
+        body = [y + thing.y for thing, _x, y in things(page) if isinstance(thing, Text)]
+        assert len([y for y in body if y < BOTTOM - 1]) == 2  # the foot's two texts
+
+
+def test_a_part_too_long_for_a_page_goes_on_with_its_bank_above_it():
+    long = "a long clue " * 60
+    made = pages([item(f"{n} {long}", f"answer {n}", row=n) for n in range(6)])
+    assert len(made) > 1
+    for page in made:
+        assert [word for word in words(page) if word.startswith("answer")] == [
+            f"answer {n}" for n in range(6)
+        ]
+        frames = [thing for thing, _x, _y in things(page) if isinstance(thing, Box)]
+        assert len(frames) == 1
+
+
+def test_a_clue_stands_whole_on_one_page():
+    items = [item(f"start{n} {'more words ' * 30}end{n}", f"answer {n}", row=n) for n in range(9)]
+    made = [" ".join(words(page)) for page in pages(items)]
+    for n in range(9):
+        assert [f"start{n} " in page for page in made] == [f"end{n}" in page for page in made]
+
+
+def test_all_answers_get_as_many_lines_so_that_none_is_told_by_its_length():
+    items = [item("short?", "mud", row=2), item("long?", "a very long answer to write out", row=3)]
+    (page,) = pages(items)
+    assert len(writing_lines(page)) == 4  # two each
