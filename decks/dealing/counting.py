@@ -1,6 +1,7 @@
 """How little the teams' loads can differ: what no deal can beat, by counting alone."""
 
 from collections.abc import Sequence
+from itertools import accumulate
 from math import gcd
 
 from decks.dealing.even import Range, evenest
@@ -78,25 +79,32 @@ def _by_light_hand(total: int, teams: int, hand: int) -> int:
 
 def _heaviest_hand(load: Load, sizes: Range) -> int:
     """Return what some team carries at the least."""
-    rising, teams = sorted(load), len(sizes.pinned)
-    hands = [sum(rising[: sizes.most])]  # for some team has that many
+    lightest, cards, teams = _sums(load), len(load), len(sizes.pinned)
+    hands = [lightest[min(sizes.most, cards)]]  # for some team has that many
     # of the k·teams + 1 heaviest items some team has k + 1 (pigeonhole)
     for k in range(sizes.least):
-        if k * teams < len(rising):
-            heavy = rising[len(rising) - k * teams - 1 :][: k + 1]
-            hands.append(sum(heavy) + sum(rising[: max(0, sizes.least - k - 1)]))
+        if k * teams < cards:
+            first = cards - k * teams - 1
+            heavy = lightest[first + k + 1] - lightest[first]
+            hands.append(heavy + lightest[max(0, sizes.least - k - 1)])
     return max(hands)
 
 
 def _lightest_hand(load: Load, sizes: Range) -> int:
     """Return what some team carries at the most."""
-    rising, teams = sorted(load), len(sizes.pinned)
-    hands = [sum(rising[len(rising) - sizes.least :])]
+    lightest, cards, teams = _sums(load), len(load), len(sizes.pinned)
+    hands = [lightest[-1] - lightest[max(0, cards - sizes.least)]]
     for k in range(sizes.least):
-        if k * teams < len(rising):
-            light = rising[: k * teams + 1][-k - 1 :]
-            hands.append(sum(light) + sum(rising[len(rising) - max(0, sizes.most - k - 1) :]))
+        if k * teams < cards:
+            light = lightest[k * teams + 1] - lightest[k * teams - k]
+            heaviest = lightest[-1] - lightest[max(0, cards - max(0, sizes.most - k - 1))]
+            hands.append(light + heaviest)
     return min(hands)
+
+
+def _sums(load: Load) -> list[int]:
+    """Return what the lightest items weigh together: none of them, one, two and so on."""
+    return list(accumulate(sorted(load), initial=0))
 
 
 def _by_pins(load: Load, homes: Sequence[int | None], sizes: Range) -> int:
@@ -111,11 +119,12 @@ def _by_pins(load: Load, homes: Sequence[int | None], sizes: Range) -> int:
     for weight, home in zip(load, homes, strict=True):
         if home is not None:
             carried[home] += weight
-    free = sorted(weight for weight, home in zip(load, homes, strict=True) if home is None)
+    rising = sorted(weight for weight, home in zip(load, homes, strict=True) if home is None)
+    falling = rising[::-1]
     lower, upper = list(carried), list(carried)
     for team, have in enumerate(sizes.pinned):
-        lower[team] += sum(free[: max(0, sizes.least - have)])
-        upper[team] += sum(free[len(free) - max(0, sizes.most - have) :])
+        lower[team] += sum(rising[: max(0, sizes.least - have)])
+        upper[team] += sum(falling[: max(0, sizes.most - have)])
     least, most = evenest(lower, sum(load) - sum(lower))
     low, high = evenest([-weight for weight in upper], sum(upper) - sum(load))
     return max(most - least, high - low)

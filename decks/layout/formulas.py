@@ -11,7 +11,7 @@ WORD_RELATION, WORD_SUM = 0.05, 0.15
 
 RELATIONS = frozenset("=≠≈≡≅≃∼~<>≤≥≪≫∝→←↔⇌⇄⇒⇐⇔⟶⟵⟷↦∈∉⊂⊆")
 SUMS = frozenset("+±∓−∪∩∧∨")
-PRODUCTS = frozenset("×÷·∙⋅∗*/∕⁄∘^√")
+PRODUCTS = frozenset("×÷·∙⋅∗*/∕⁄∘^√x")
 DOUBTFUL = frozenset("-–:x∶")
 """Signs between two symbols, but a dash, a colon and a letter between words."""
 
@@ -24,7 +24,7 @@ def formula_joint(words: Sequence[str], n: int) -> float | None:
     if _is_sign(words, n + 1):
         around = (left, words[n + 2]) if n + 2 < len(words) else (left,)
         return _before(right, in_symbols=any(_is_symbol(word) for word in around))
-    if _is_sign(words, n) and (n > 0 or left != "*"):
+    if _is_sign(words, n):
         return AFTER_SIGN
     return AFTER_SIGN if _is_molecule(right) and _goes_before_molecule(left) else None
 

@@ -170,7 +170,9 @@ def _most(printing: Printing, size: CardSize | CardMeasure) -> CardMeasure | Non
     """Return the card that comes nearest to a size, in whole millimetres."""
     wanted = size if isinstance(size, CardMeasure) else LEAST.get(size, LEAST[CardSize.SMALL])
     rooms = [
-        CardMeasure(floor(in_mm(page.across / across)), floor(in_mm(page.down / down)))
+        CardMeasure(
+            floor(in_mm(page.across / across) + ROUNDING), floor(in_mm(page.down / down) + ROUNDING)
+        )
         for page in printing.pages()
         for across, down in printing.ways
     ]

@@ -70,6 +70,16 @@ def test_ten_students_by_ten_items_have_one_divisor():
     assert standard_error(papers) == pytest.approx((5.84 * (1 - 0.696347)) ** 0.5, abs=1e-5)
 
 
+def test_two_items_are_as_reliable_as_two_halves():
+    """Of two parts it is 2 (1 - sum of variances / variance of the sum): Rulon 1939, Guttman 1945.
+
+    By hand, from four papers: .75 · .25 + .5 · .5 = 7/16, and 2, 2, 0, 1 vary by 11/16.
+    """
+    papers = [[1, 1], [1, 1], [0, 0], [1, 0]]
+    assert kr20(papers) == pytest.approx(2 * (1 - 7 / 11))
+    assert kr20([[1], [0]]) is None
+
+
 def test_items_that_all_or_none_of_a_class_get_right_have_no_correlation():
     papers = rows_of("knox_cube_35x18.csv", "i")
     assert (len(papers), len(papers[0])) == (35, 18)

@@ -17,6 +17,7 @@ CASES = """
 ÷ 0646 × 200D ÷ 0020 ÷
 ÷ AC00 × 11A8 ÷ 1100 ÷
 ÷ 0915 ÷ 0924 ÷
+÷ 0300 ÷ 0915 ÷
 ÷ 0915 × 094D × 0924 ÷
 ÷ 0915 × 094D × 094D × 0924 ÷
 ÷ 0915 × 094D × 200D × 0924 ÷
@@ -38,3 +39,9 @@ def test_a_letter_ends_where_the_standard_ends_it(case):
     ]
     composed = [unicodedata.normalize("NFC", cluster) for cluster in clusters]
     assert letters_of("".join(clusters)) == composed
+
+
+def test_a_vowel_sign_between_two_consonants_keeps_them_apart():
+    # rule GB9c: only marks with a combining class, and the joiner, may stand between them (from
+    # memory; kā with a virama before the vowel sign, and ta)
+    assert letters_of("\u0915\u094d\u093e\u0924") == ["\u0915\u094d\u093e", "\u0924"]

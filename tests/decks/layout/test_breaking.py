@@ -2,6 +2,7 @@
 
 import itertools
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -73,6 +74,40 @@ def test_lines_are_as_few_and_as_even_as_brute_force_finds(widths, column):
     ]
     best = min(cost(ends) for ends in ways)
     assert cost(tuple(break_evenly(widths, 1, column))) == best
+
+
+PRICES = st.sampled_from([-0.04, 0.0, 0.05, 0.12, 1.0])
+
+
+@given(
+    things=st.lists(st.tuples(st.integers(1, 9), PRICES, st.booleans()), min_size=1, max_size=8),
+    column=st.integers(min_value=9, max_value=20),
+)
+def test_prices_and_lone_things_weigh_as_brute_force_weighs_them(things, column):
+    widths, prices, lone = zip(*things, strict=True)
+    count = len(widths)
+
+    def lines_of(ends):
+        starts = (0, *ends[:-1])
+        return [sum(widths[a:b]) + (b - a - 1) for a, b in zip(starts, ends, strict=True)]
+
+    def cost(ends):
+        lines = lines_of(ends)
+        mean = sum(lines) / len(lines)
+        single = [a for a, b in zip((0, *ends[:-1]), ends, strict=True) if b == a + 1]
+        extra = sum(prices[end - 1] for end in ends[:-1]) + 100 * sum(lone[a] for a in single)
+        return sum(line * line for line in lines) + extra * mean * mean
+
+    ways = [
+        (*inner, count)
+        for size in range(count)
+        for inner in itertools.combinations(range(1, count), size)
+        if max(lines_of((*inner, count))) <= column
+    ]
+    fewest = [way for way in ways if len(way) == min(map(len, ways))]
+    found = tuple(break_evenly(widths, 1, column, prices=prices, lone=lone))
+    assert found in fewest
+    assert cost(found) == pytest.approx(min(map(cost, fewest)))
 
 
 def test_the_lines_of_a_clue_are_balanced():

@@ -32,6 +32,9 @@ def shown(text, spans=()):
         ("a 3/4-inch pipe (1/2)", "a ^3⁄_4-inch pipe (^1⁄_2)"),
         ("5 7/4", "5 ^7⁄_4"),
         ("3⁄4", "^3⁄_4"),
+        ("6/1", "^6⁄_1"),
+        ("5 3/3", "5 ^3⁄_3"),
+        ("see 3/4 on www.tide.example", "see ^3⁄_4 on www.tide.example"),
     ],
 )
 def test_a_fraction_is_built(text, built):

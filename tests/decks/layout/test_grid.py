@@ -7,6 +7,8 @@ from hypothesis import given, reject
 from hypothesis import strategies as st
 
 from decks.layout.grid import make_grid
+from decks.layout.page import page_to_cut
+from decks.layout.paper import PAPERS
 from decks.layout.room import LEAST, NoRoomError
 from decks.layout.units import in_mm, mm
 from decks.lengths import WHITE_EDGE, CardMeasure, Margins
@@ -236,6 +238,8 @@ def test_a_card_that_fills_its_paper_reaches_its_white_edges_and_is_not_cut():
     assert (in_mm(grid.card_width), in_mm(grid.card_height)) == pytest.approx((152.4, 85.6))
     assert (in_mm(slot.front.x), in_mm(slot.front.y)) == pytest.approx((0, 8))
     assert grid.cuts == 0
+    bled = make_grid(PaperName.INDEX_4X6, CardSize.FULL, Sides.DUPLEX, Flip.LONG, bleed=3)
+    assert (bled.bleed, bled.gutter) == (0, 0)
 
 
 def test_backs_of_a_long_flip_stand_in_the_mirrored_column():
@@ -250,6 +254,24 @@ def test_backs_of_a_short_flip_stand_in_the_mirrored_row_on_their_heads():
     first, last_row = grid.slots[0], grid.slots[6]
     assert (first.back.x, first.back.y) == pytest.approx((last_row.front.x, last_row.front.y))
     assert first.back.half_turn
+
+
+def test_backs_are_on_the_other_side_of_the_paper_in_duplex_and_in_two_passes_alone():
+    for sides in Sides:
+        grid = make_grid(PaperName.A4, CardSize.SMALL, sides, Flip.LONG)
+        assert grid.two_sided == (sides in TWO_SIDED)
+
+
+def test_on_turned_paper_the_wider_of_two_edges_counts_for_both_since_it_may_lie_either_way():
+    white = Margins(top=5, right=6, bottom=12, left=7)
+    upright, turned = (
+        page_to_cut(PAPERS[PaperName.A4], white, Sides.FRONTS, Flip.LONG, turned=way, bleed=0).white
+        for way in (False, True)
+    )
+    assert (in_mm(upright.top), in_mm(upright.bottom)) == pytest.approx((5, 12))
+    assert (in_mm(upright.left), in_mm(upright.right)) == pytest.approx((7, 6))
+    assert (in_mm(turned.left), in_mm(turned.right)) == pytest.approx((12, 12))
+    assert (in_mm(turned.top), in_mm(turned.bottom)) == pytest.approx((7, 7))
 
 
 def test_two_passes_have_the_geometry_of_duplex():
@@ -293,6 +315,14 @@ def test_paper_without_room_says_what_would_fit():
     assert raised.value.most == CardMeasure(131, 73)
 
 
+def test_the_largest_card_of_about_the_wanted_shape_is_named():
+    # A4 on its side leaves 297 - 2 * 10.5 by 210 - 2 * 14; folded over, half of either
+    for wanted, most in (((270, 95), (276, 91)), ((140, 190), (138, 182))):
+        with pytest.raises(NoRoomError) as raised:
+            make_grid(PaperName.A4, CardMeasure(*wanted), Sides.FOLD, Flip.LONG)
+        assert raised.value.most == CardMeasure(*most)
+
+
 @given(paper=st.sampled_from(PaperName), sides=st.sampled_from(Sides), white=margins)
 def test_what_is_said_to_fit_fits(paper, sides, white):
     with pytest.raises(NoRoomError) as raised:
@@ -306,6 +336,12 @@ def test_margins_may_leave_room_for_nothing():
     with pytest.raises(NoRoomError) as raised:
         make_grid(PaperName.INDEX_3X5, CardSize.FULL, Sides.FRONTS, Flip.LONG, margins=wide)
     assert (raised.value.fitting, raised.value.most) == ((), None)
+
+
+def test_where_both_ways_hold_as_many_cards_the_paper_stands_upright():
+    for paper in (PaperName.LETTER, PaperName.A4):
+        grid = make_grid(paper, CardMeasure(70, 70), Sides.FRONTS, Flip.LONG)
+        assert grid.width < grid.height
 
 
 def test_units_convert_both_ways():

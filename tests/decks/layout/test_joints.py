@@ -141,11 +141,68 @@ def test_short_words_and_blanks_are_lone(word):
 
 @pytest.mark.parametrize(
     "text",
-    ["five km", "5 kilometres of sand", "May be", "a page of it", "well-known facts", "I see 5"],
+    [
+        "five km",
+        "5 kilometres of sand",
+        "May be",
+        "a page of it",
+        "well-known facts",
+        "I see 5",
+        "5 Crabs",
+        "3 km/crab",
+        "3 m/tree",
+    ],
 )
 def test_plain_words_are_not_held(text):
     first, *_ = joints_of(text.split())
     assert first < HELD
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["J. Rowntree", "J.K. Fern", "Mr Fern", "Henry VIII", "2 H2O", "• crab", "7 p.m.", "May 12"],
+)
+def test_names_molecules_and_bullets_are_held(text):
+    (joint,) = joints_of(text.split())
+    assert joint >= HELD
+
+
+def joints(text):
+    return joints_of(text.split())
+
+
+def test_a_formula_parts_before_a_relation_then_a_sum_then_a_product():
+    # single letters stand for numbers; behind a sign a formula parts last
+    equals, behind, plus, _, times, _ = joints("a = b + 3 x 4")
+    assert HELD <= equals < plus < times < behind
+    assert joints("12 = ab")[0] == joints("___ = ab")[0] == equals
+    assert joints("3 × 4")[0] == times
+
+
+def test_signs_between_words_part_words_and_no_formula():
+    assert joints("egg → larva → pupa")[0] < HELD
+    assert joints("salt + water")[0] < HELD
+
+
+def test_a_molecule_is_held_to_the_number_before_it_and_to_no_word():
+    assert joints("crabs need H2O")[1] < HELD
+
+
+def test_a_bullet_holds_its_line_only_where_one_begins():
+    assert joints("crab • eel • goby")[1] < HELD
+
+
+def test_a_line_ends_worst_with_an_article_then_with_a_weak_word_then_with_a_number():
+    article, weak, number, word = (
+        joints_of([end, "crabs"])[0] for end in ("the", "of", "12", "red")
+    )
+    assert article > weak > number > word == 0
+    assert joints_of(["C", "Crabs"])[0] == article
+
+
+def test_a_line_ends_best_where_a_sentence_ends_then_where_a_comma_stands():
+    sentence, comma = (joints_of([end, "Crabs"])[0] for end in ("moult.", "moult,"))
+    assert sentence < comma < 0
 
 
 def test_texts_in_scripts_without_spaces_are_one_word_and_do_no_harm():

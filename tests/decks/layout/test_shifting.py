@@ -71,10 +71,19 @@ def test_marks_stop_at_the_printable_edge():
     assert wedge.points == (at(5, 5), at(8.5, 5), at(5, 8.5))
 
 
+def test_a_corner_mark_stops_at_the_other_edges_too():
+    # A4 less 5 mm: the mark lies 3.5 mm wide against 205 and 292, and keeps its shape
+    corner = Wedge(((mm(204.5), mm(291.5)), (mm(201), mm(291.5)), (mm(204.5), mm(288))))
+    (wedge,) = shifted([corner], Shift(3, 3), PAGE)
+    assert wedge.points == (at(205, 292), at(201.5, 292), at(205, 288.5))
+
+
 def test_marks_stay_out_of_the_line_of_small_print():
     # the printable edge at 297 - 5, and 3.5 below it for the small print
     (line,) = shifted([Line(mm(50), mm(284), mm(50), mm(287.5))], Shift(up=3), PAGE)
     assert (line.y, line.end_y) == at(287, 288.5)
+    (line,) = shifted([Line(mm(50), mm(13), mm(50), mm(9.5))], Shift(up=-3), PAGE)
+    assert (line.y, line.end_y) == at(10, 8.5)
 
 
 def test_a_mark_that_would_lie_outside_altogether_is_left_out():
