@@ -1,13 +1,17 @@
 """Breaking a row of widths into lines, as even as can be or as full."""
 
 from collections.abc import Sequence
+from itertools import accumulate
 from typing import TypeAlias
 
 LOST = 100.0
 """The price of a line that holds one lone thing: higher than that of any unevenness."""
 
+HAIR = 1e-9
+"""What the rounding of sums may make a line wider by, in ems."""
+
 Row: TypeAlias = dict[int, tuple[float, int]]
-"""Things set so far -> the least cost, and where the last line began."""
+"""Where a line ends -> the least cost up to there, and where that line began."""
 
 
 def break_evenly(
@@ -29,13 +33,20 @@ def break_evenly(
         return None
     if not widths:
         return [0]
-    count = len(break_full(widths, space, column))
+    latest = break_full(widths, space, column)
+    count = len(latest)
     if count == 1:
-        return [len(widths)]
+        return latest
     unit = ((sum(widths) + space * (len(widths) - count)) / count) ** 2
-    prices = [price * unit for price in prices or [0.0] * len(widths)]
-    lost = [LOST * unit if it else 0.0 for it in lone or [False] * len(widths)]
-    return _ends(_table(widths, space, column, count, prices, lost), len(widths))
+    return _ends(
+        _table(
+            list(accumulate((width + space for width in widths), initial=0.0)),
+            [*(price * unit for price in prices[:-1] or [0.0] * (len(widths) - 1)), 0.0],
+            [LOST * unit if it else 0.0 for it in lone or [False] * len(widths)],
+            list(zip(_earliest(widths, space, column), latest, strict=True)),
+            (space, column + HAIR),
+        )
+    )
 
 
 def break_full(widths: Sequence[float], space: float, column: float) -> list[int]:
@@ -53,36 +64,45 @@ def break_full(widths: Sequence[float], space: float, column: float) -> list[int
     return [*ends, len(widths)]
 
 
-def _ends(table: Sequence[Row], last: int) -> list[int]:
-    ends = [last]
-    for row in reversed(table[1:]):
-        ends.append(row[ends[-1]][1])
-    return ends[-2::-1]
+def _earliest(widths: Sequence[float], space: float, column: float) -> list[int]:
+    """Return the ends of the lines where every line is as full as can be from the last one on."""
+    from_last = break_full(widths[::-1], space, column)
+    return [len(widths) - end for end in from_last[-2::-1]] + [len(widths)]
 
 
-def _table(  # noqa: PLR0913, PLR0917 (what a line costs, plainly)
-    widths: Sequence[float],
-    space: float,
-    column: float,
-    count: int,
-    prices: Sequence[float],
+def _table(
+    places: Sequence[float],
+    breaks: Sequence[float],
     lost: Sequence[float],
+    windows: Sequence[tuple[int, int]],
+    line: tuple[float, float],
 ) -> list[Row]:
-    """Return the row for each number of lines."""
-    rows: list[Row] = [{0: (0.0, 0)}]
-    for _ in range(count):
+    """Return the row for each line: where it can end, at what least cost up to there.
+
+    `places` are where things begin that stand on one line, `windows` the first and last end of each
+    line, `line` the space after its last thing and the width that it may have.
+    """
+    space, most = line
+    rows: list[Row] = []
+    before: Row = {0: (0.0, 0)}
+    for first, last in windows:
         row: Row = {}
-        for start, (before, _start) in rows[-1].items():
-            used = -space
-            for end in range(start, len(widths)):
-                used += space + widths[end]
-                if used > column:
-                    break
-                cost = before + used * used + (lost[end] if end == start else 0.0)
-                if end + 1 < len(widths):
-                    cost += prices[end]
-                least = row.get(end + 1)
-                if least is None or cost < least[0]:
-                    row[end + 1] = (cost, start)
+        for end in range(first, last + 1):
+            foot, price = places[end] - space, breaks[end - 1]
+            for start, (so_far, _) in before.items():
+                width = foot - places[start]
+                if start >= end or width > most:
+                    continue
+                cost = so_far + width * width + price + (lost[start] if end == start + 1 else 0)
+                if end not in row or cost < row[end][0]:
+                    row[end] = (cost, start)
         rows.append(row)
+        before = row
     return rows
+
+
+def _ends(rows: Sequence[Row]) -> list[int]:
+    ends = list(rows[-1])
+    for row in reversed(rows[1:]):
+        ends.append(row[ends[-1]][1])
+    return ends[::-1]

@@ -5,12 +5,11 @@ A non-breaking space holds words together, and so do numbers, names and formulas
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
 from math import inf
 
 from decks.layout.balance import break_evenly, break_full
 from decks.layout.prose import Group, Prose, groups_of, prose_of
-from decks.layout.runs import Line, Measure, Styled, Word, set_line, width_of
+from decks.layout.runs import Line, Measure, Run, Styled, Word, set_line, width_of
 
 
 def break_text(styled: Styled, width: float, *, measure: Measure) -> list[Line] | None:
@@ -25,13 +24,16 @@ def break_prose(prose: Sequence[Prose], width: float, *, whole: float = inf) -> 
     """
     lines: list[Line] = []
     for line in prose:
+        if line.whole <= width:
+            lines.append(line.line(0, len(line.words)))
+            continue
         groups = groups_of(line, width, whole=whole)
         ends = break_evenly(
             [group.width for group in groups],
             line.space,
             width,
             prices=[group.price for group in groups],
-            lone=[group.lone for group in groups],
+            lone=[line.is_lone(group) for group in groups],
         )
         if ends is None:
             return None
@@ -43,9 +45,14 @@ def count_lines(prose: Sequence[Prose], width: float, *, whole: float = inf) -> 
     """Return how many lines `break_prose` would return, or None, in a fraction of its time."""
     count = 0
     for line in prose:
-        widths = [group.width for group in groups_of(line, width, whole=whole)]
-        if any(each > width for each in widths):
-            return None
+        if line.whole <= width:
+            count += 1
+            continue
+        widths = line.group_widths
+        if max(widths) > width:
+            widths = [group.width for group in groups_of(line, width, whole=whole)]
+            if max(widths) > width:
+                return None
         count += len(break_full(widths, line.space, width))
     return count
 
@@ -57,6 +64,9 @@ def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
     """
     lines: list[Line] = []
     for line in prose_of(styled, measure):
+        if line.whole <= width:
+            lines.append(line.line(0, len(line.words)))
+            continue
         parted = _with_wide_words_split(line, width, measure)
         groups = groups_of(parted, width)
         ends = break_full([group.width for group in groups], parted.space, width)
@@ -66,17 +76,14 @@ def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
 
 def _set(prose: Prose, groups: Sequence[Group], ends: Sequence[int]) -> list[Line]:
     words = [groups[end - 1].end if end else 0 for end in ends]
-    return [
-        set_line(prose.words[start:end], strong=prose.strong)
-        for start, end in zip([0, *words], words, strict=False)
-    ]
+    return [prose.line(start, end) for start, end in zip([0, *words], words, strict=False)]
 
 
 def _with_company(
     prose: Prose, groups: Sequence[Group], ends: list[int], width: float
 ) -> list[int]:
     """Return the ends with a lone short word on the last line joined by what stands before it."""
-    if len(ends) < 2 or ends[-1] - ends[-2] > 1 or not groups[-1].lone:  # noqa: PLR2004
+    if len(ends) < 2 or ends[-1] - ends[-2] > 1 or not prose.is_lone(groups[-1]):  # noqa: PLR2004
         return ends
     start, before = [0, *ends[:-1]][-2:]
     pulled = before - 1
@@ -85,7 +92,7 @@ def _with_company(
 
 
 def _with_wide_words_split(prose: Prose, width: float, measure: Measure) -> Prose:
-    if all(each <= width for each in prose.widths):
+    if prose.widest <= width:
         return prose
     words: list[Word] = []
     joints: list[float] = []
@@ -93,8 +100,7 @@ def _with_wide_words_split(prose: Prose, width: float, measure: Measure) -> Pros
         pieces = _split(word, width, measure)
         words += pieces
         joints += [*[0.0] * (len(pieces) - 1), joint]
-    widths = tuple(width_of(word, measure) for word in words)
-    return replace(prose, words=tuple(words), widths=widths, joints=tuple(joints[:-1]))
+    return Prose.of(tuple(words), measure, strong=prose.strong, joints=tuple(joints[:-1]))
 
 
 def _split(word: Word, width: float, measure: Measure) -> list[Word]:
@@ -104,9 +110,10 @@ def _split(word: Word, width: float, measure: Measure) -> list[Word]:
     pieces: list[Word] = [()]
     for run in word:
         for letter in run.text:
-            longer = set_line([(*pieces[-1], replace(run, text=letter))], strong=run.strong)
+            one = Run(letter, run.strong, run.style)
+            longer = set_line([(*pieces[-1], one)], strong=run.strong)
             if pieces[-1] and width_of(longer, measure) > width:
-                longer = (replace(run, text=letter),)
+                longer = (one,)
                 pieces.append(())
             pieces[-1] = longer
     return pieces

@@ -1,8 +1,10 @@
 """The largest size at which a text fits its box, by measured widths."""
 
 import re
+from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from math import inf, nextafter
 
 from decks.layout.breaking import break_prose, count_lines
@@ -46,7 +48,7 @@ class _Box:
     most: float
 
 
-def height(lines: int, size: float) -> float:
+def height(lines: float, size: float) -> float:
     """Return the height in points of so many lines of a size."""
     return ((lines - 1) * LEADING + ASCENT + DESCENT) * size
 
@@ -61,8 +63,8 @@ def fit(
     """
     prose = prose_of(styled, measure)
     box = _Box(width, height_, most)
-    held = sorted({joint for line in prose for joint in line.joints if joint >= HELD})
     size, whole = _largest(prose, box, HELD), HELD
+    held = _held_in(prose) if size < _top(box.most) else []
     for joint in held:
         parted = _largest(prose, box, nextafter(joint, inf))
         if (joint < NAME and parted > WORTH_PARTING * size) or not size:
@@ -70,14 +72,31 @@ def fit(
     return _set(prose, size, width, measure, whole) if size else None
 
 
+@cache
+def _top(most: float) -> float:
+    """Return the largest size of the ladder up to `most`, or nought."""
+    return next((size for size in LADDER if size <= most), 0)
+
+
+def _held_in(prose: Sequence[Prose]) -> list[float]:
+    """Return the joints at which words stay together, the weakest first."""
+    return sorted({joint for line in prose for joint in line.joints if joint >= HELD})
+
+
 def _largest(prose: Sequence[Prose], box: _Box, whole: float) -> float:
     """Return the largest size that fits, or nought; words joined at `whole` or more never part."""
     for size in LADDER:
-        if size <= box.most:
+        if size <= box.most and _may_fit(prose, box, size):
             lines = count_lines(prose, box.width / size, whole=whole)
             if lines is not None and height(lines, size) <= box.height:
                 return size
     return 0
+
+
+def _may_fit(prose: Sequence[Prose], box: _Box, size: float) -> bool:
+    """Return whether a size is worth trying: most are told to be too large by the sum of widths."""
+    column = box.width / size
+    return height(sum([line.least_lines(column) for line in prose]), size) <= box.height
 
 
 def _set(
@@ -90,9 +109,13 @@ def _set(
     return Setting(tuple(lines), widths, size)
 
 
-def set_at(styled: Styled, size: float, *, width: float, measure: Measure) -> Setting | None:
-    """Return the text at one size in a column of `width` points, or None where a word is wider."""
-    return _set(prose_of(styled, measure), size, width, measure, inf)
+def height_at(styled: Styled, size: float, *, width: float, measure: Measure) -> float | None:
+    """Return the height in points of a text of one size in a column of `width` points.
+
+    None where a word is wider than the column.
+    """
+    lines = count_lines(prose_of(styled, measure), width / size)
+    return None if lines is None else height(lines, size)
 
 
 def words_that_fit(
@@ -104,8 +127,8 @@ def words_that_fit(
     while failing - fitting > 1:
         middle = (fitting + failing) // 2
         start = Styled(styled.text[: words[middle - 1].end()], styled.strong)
-        setting = set_at(start, size, width=width, measure=measure)
-        if setting and setting.height <= height_:
+        needed = height_at(start, size, width=width, measure=measure)
+        if needed is not None and needed <= height_:
             fitting = middle
         else:
             failing = middle
@@ -116,6 +139,9 @@ def shorten(text: str, width: float, *, measure: Measure, strong: bool = False) 
     """Return the text, cut and ended with an ellipsis where it is wider than `width` ems."""
     if measure(text, strong) <= width:
         return text
-    while text and measure(text + "…", strong) > width:
-        text = text[:-1].rstrip()
-    return text + "…"
+
+    def cut(letters: int) -> str:
+        return text[:letters].rstrip() + "…"
+
+    sizes = range(1, len(text))
+    return cut(bisect_right(sizes, width, key=lambda size: measure(cut(size), strong)))

@@ -6,6 +6,7 @@ where they are wider than the column they part at their weakest joints first.
 """
 
 from collections.abc import Sequence
+from functools import cache
 
 from decks.layout.formulas import formula_joint
 from decks.layout.held import is_held, listed
@@ -43,9 +44,10 @@ ENDS_SENTENCE = (".", "?", "!", ":", ";", "…")
 
 def joints_of(words: Sequence[str]) -> tuple[float, ...]:
     """Return the joints between neighbouring words: one fewer than there are words."""
-    return tuple(_joint(words, n) for n in range(len(words) - 1))
+    return tuple([_joint(words, n) for n in range(len(words) - 1)])
 
 
+@cache
 def is_lone(word: str) -> bool:
     """Return whether a word is too little for a line of its own: short, or a blank to fill."""
     letters = word.strip(OPENING + CLOSING + STOPS)
@@ -91,6 +93,7 @@ def _price(left: str, right: str) -> float:
     return price + (AFTER_COMMA if left.endswith(",") else 0)
 
 
+@cache
 def _leaning(word: str) -> float:
     """Return the price of a line that ends with a word which leans on the next; mostly nought."""
     short = word.casefold()

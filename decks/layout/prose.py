@@ -4,69 +4,134 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
-from math import inf
+from math import ceil, inf
+from typing import NamedTuple, Self
 
+from decks.layout.balance import HAIR
 from decks.layout.joints import HELD, is_lone, joints_of
-from decks.layout.runs import Measure, Styled, Word, lines_of, plain, runs_of, width_of, words_of
+from decks.layout.runs import (
+    Line,
+    Measure,
+    Run,
+    Styled,
+    Word,
+    lines_of,
+    plain,
+    runs_of,
+    set_line,
+    width_of,
+    words_of,
+)
 
 
-@dataclass(frozen=True, slots=True)
-class Group:
+class Group(NamedTuple):
     """Words that stay on one line: those of a text from `start` to before `end`.
 
-    `price` is that of a break after them; `lone` says that they are lost on a line of their own.
+    `price` is that of a break after them.
     """
 
     start: int
     end: int
     width: float
     price: float
-    lone: bool
 
 
 @dataclass(frozen=True)
 class Prose:
     """One line of a text as the teacher broke it; widths are in ems, whatever the size.
 
-    `joints[n]` says how badly a break reads between word `n` and the next.
+    `texts` are the letters of its words; `widest` is the width of its widest word, `whole` that of
+    all words on one line; `given` are its joints where they were worked out before.
     """
 
     words: tuple[Word, ...]
+    texts: tuple[str, ...]
     widths: tuple[float, ...]
-    joints: tuple[float, ...]
     space: float
     strong: bool
+    widest: float
+    whole: float
+    given: tuple[float, ...] | None = None
+
+    @classmethod
+    def of(
+        cls,
+        words: tuple[Word, ...],
+        measure: Measure,
+        *,
+        strong: bool,
+        joints: tuple[float, ...] | None = None,
+    ) -> Self:
+        """Return words made ready."""
+        widths = tuple([width_of(word, measure) for word in words])
+        space = measure(" ", strong)
+        whole = sum(widths) + space * (len(widths) - 1)
+        texts = tuple([plain(word) for word in words])
+        return cls(words, texts, widths, space, strong, max(widths, default=0), whole, joints)
 
     def width(self, start: int, end: int) -> float:
         """Return the width of the words from `start` to before `end` on one line."""
         return sum(self.widths[start:end]) + self.space * (end - start - 1)
+
+    def line(self, start: int, end: int) -> Line:
+        """Return the words from `start` to before `end` as a line."""
+        if self.is_of_one_style:
+            return (Run(" ".join(self.texts[start:end]), self.strong),) if start < end else ()
+        return set_line(self.words[start:end], strong=self.strong)
+
+    @cached_property
+    def is_of_one_style(self) -> bool:
+        """Whether all its letters are set alike."""
+        return all(len(word) == 1 and word[0].style is None for word in self.words)
+
+    @cached_property
+    def joints(self) -> tuple[float, ...]:
+        """How badly a break reads between word `n` and the next."""
+        if self.given is not None:
+            return self.given
+        return joints_of(self.texts)
 
     @cached_property
     def groups(self) -> list[Group]:
         """The words that stay together, however wide they are."""
         if not self.words:
             return []
+        if max(self.joints, default=0) < HELD:
+            each = enumerate(zip(self.widths, (*self.joints, 0.0), strict=True))
+            return [Group(n, n + 1, width, price) for n, (width, price) in each]
         ends = [n for n, joint in enumerate(self.joints, start=1) if joint < HELD]
         return [self.group(start, end) for start, end in pairwise([0, *ends, len(self.words)])]
+
+    @cached_property
+    def group_widths(self) -> list[float]:
+        """The widths of the words that stay together."""
+        return [group.width for group in self.groups]
 
     def group(self, start: int, end: int) -> Group:
         """Return the words from `start` to before `end` as a group."""
         price = self.joints[end - 1] if end < len(self.words) else 0
-        lone = is_lone(" ".join(plain(word) for word in self.words[start:end]))
-        return Group(start, end, self.width(start, end), price, lone)
+        return Group(start, end, self.width(start, end), price)
+
+    def is_lone(self, group: Group) -> bool:
+        """Return whether the words of a group are lost on a line of their own."""
+        return is_lone(" ".join(self.texts[group.start : group.end]))
+
+    def least_lines(self, column: float) -> float:
+        """Return a number of lines that a column of so many ems takes at the least.
+
+        It is found at once, and is infinite where a word is wider than the column.
+        """
+        if self.widest > column:
+            return inf
+        return max(ceil((self.whole + self.space) / (column + self.space) - HAIR), 1)
 
 
 def prose_of(styled: Styled, measure: Measure) -> tuple[Prose, ...]:
     """Return a text made ready, line by line."""
-    space = measure(" ", styled.strong)
-    lines = (words_of(runs_of(line)) for line in lines_of(styled))
-    return tuple(_prose(words, measure, space, strong=styled.strong) for words in lines)
-
-
-def _prose(words: Sequence[Word], measure: Measure, space: float, *, strong: bool) -> Prose:
-    joints = joints_of([plain(word) for word in words])
-    widths = tuple(width_of(word, measure) for word in words)
-    return Prose(tuple(words), widths, joints, space, strong)
+    return tuple(
+        Prose.of(tuple(words_of(runs_of(line))), measure, strong=line.strong)
+        for line in lines_of(styled)
+    )
 
 
 def groups_of(prose: Prose, column: float, *, whole: float = inf) -> list[Group]:
@@ -75,13 +140,13 @@ def groups_of(prose: Prose, column: float, *, whole: float = inf) -> list[Group]
     A group that is wider than the column parts at its weakest joints, as long as these are weaker
     than `whole`; where a group cannot part, or is one word, it is left wider than the column.
     """
-    if all(group.width <= column for group in prose.groups):
+    if max(prose.group_widths, default=0) <= column:
         return prose.groups
     return [narrow for group in prose.groups for narrow in _narrowed(prose, group, column, whole)]
 
 
 def _narrowed(prose: Prose, group: Group, column: float, whole: float) -> Iterator[Group]:
-    joints = prose.joints[group.start : group.end - 1]
+    joints: Sequence[float] = prose.joints[group.start : group.end - 1]
     weakest = min(joints, default=inf)
     if weakest >= whole or group.width <= column:
         yield group

@@ -3,6 +3,7 @@
 A letter of height h at a distance d is seen under the angle α with h = 2·d·tan(α/2).
 """
 
+from functools import cache
 from math import radians, tan
 
 from decks.layout.fitting import LADDER
@@ -30,6 +31,7 @@ def distance_for(size: float, letter: float) -> float:
     return size * letter / mm(letter_height(1))
 
 
+@cache
 def least_step(distance: float, letter: float) -> float:
     """Return the least size of the ladder to be read from so many millimetres.
 

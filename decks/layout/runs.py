@@ -1,11 +1,11 @@
 """Texts with bold, raised and lowered letters, parted into runs of one style."""
 
-import re
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache
 from typing import TypeAlias
 
-from cards.style import Spans, TextStyle
+from cards.style import Span, Spans, TextStyle
 
 Measure: TypeAlias = Callable[[str, bool], float]
 """Width of a text in ems; the second argument says whether it is set in the strong weight."""
@@ -42,7 +42,8 @@ class Run:
 
     def width(self, measure: Measure) -> float:
         """Return the width of the letters in ems of the text's size."""
-        return measure(self.text, self.strong) * self.scale
+        width = measure(self.text, self.strong)
+        return width * self.scale if self.style else width
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,32 +76,35 @@ def words_of(runs: Sequence[Run]) -> list[Word]:
     """Part runs at blanks into the words that must stay whole; a non-breaking space is no blank."""
     words: list[Word] = [()]
     for run in runs:
-        first, *more = re.split(r"[ \t]+", run.text)
-        words[-1] = _joined(words[-1], replace(run, text=first))
-        words += [_joined((), replace(run, text=piece)) for piece in more]
+        first, *others = run.text.replace("\t", " ").split(" ")
+        words[-1] += _word(first, run.strong, run.style)
+        words += [_word(letters, run.strong, run.style) for letters in others]
     return [word for word in words if word]
 
 
-def _joined(word: Word, run: Run) -> Word:
-    return (*word, run) if run.text else word
+@cache
+def _word(text: str, strong: bool, style: TextStyle | None) -> Word:  # noqa: FBT001 (for the cache)
+    return (Run(text, strong, style),) if text else ()
 
 
 def lines_of(styled: Styled) -> list[Styled]:
     """Part a text at the teacher's own line breaks; each line's spans count from its start."""
+    if "\n" not in styled.text:
+        return [styled]
     lines = []
     start = 0
     for line in styled.text.split("\n"):
         end = start + len(line)
-        lines.append(replace(styled, text=line, spans=_within(styled.spans, start, end)))
+        lines.append(Styled(line, styled.strong, tuple(_within(styled.spans, start, end))))
         start = end + 1
     return lines
 
 
-def _within(spans: Spans, start: int, end: int) -> Spans:
-    clipped = (replace(s, start=max(s.start, start), end=min(s.end, end)) for s in spans)
-    return tuple(
-        replace(s, start=s.start - start, end=s.end - start) for s in clipped if s.start < s.end
-    )
+def _within(spans: Spans, start: int, end: int) -> Iterator[Span]:
+    for span in spans:
+        first, last = max(span.start, start), min(span.end, end)
+        if first < last:
+            yield Span(first - start, last - start, span.style)
 
 
 def set_line(words: Sequence[Word], *, strong: bool) -> Line:
@@ -109,7 +113,7 @@ def set_line(words: Sequence[Word], *, strong: bool) -> Line:
     for n, word in enumerate(words):
         for run in (Run(" ", strong), *word) if n else word:
             if line and (line[-1].strong, line[-1].style) == (run.strong, run.style):
-                line[-1] = replace(run, text=line[-1].text + run.text)
+                line[-1] = Run(line[-1].text + run.text, run.strong, run.style)
             else:
                 line.append(run)
     return tuple(line)
@@ -117,6 +121,8 @@ def set_line(words: Sequence[Word], *, strong: bool) -> Line:
 
 def width_of(runs: Sequence[Run], measure: Measure) -> float:
     """Return the width of runs beside one another, in ems of the text's size."""
+    if len(runs) == 1:
+        return runs[0].width(measure)
     return sum(run.width(measure) for run in runs)
 
 
@@ -127,4 +133,6 @@ def has_fractions(runs: Sequence[Run]) -> bool:
 
 def plain(runs: Sequence[Run]) -> str:
     """Return the letters of runs without their styles."""
+    if len(runs) == 1:
+        return runs[0].text
     return "".join(run.text for run in runs)

@@ -1,23 +1,14 @@
-"""Drawing only: fonts, inks, textures, faces, and one module for each paper."""
+"""Drawing only: frames become a PDF, in rooms for cards, handouts and the teacher's pages."""
 
 import sys
-from collections.abc import Iterator
-from contextlib import contextmanager
+from types import ModuleType
 
+from cards.unseen import unseen
 
-@contextmanager
-def _unseen(module: str) -> Iterator[None]:
-    """Let nothing that is imported meanwhile see a module."""
-    waiting = sys.modules.get(module)
-    sys.modules[module] = None  # type: ignore[assignment] # what the import system asks for
-    try:
-        yield
-    finally:
-        del sys.modules[module]
-        if waiting is not None:
-            sys.modules[module] = waiting
-
+# reportlab would otherwise run files of these names from the user's home, and draw by them
+for _name in ("reportlab_mods", "reportlab_settings"):
+    sys.modules.setdefault(_name, ModuleType(_name))
 
 # reportlab loads the shaping engine whenever it is there, used or not; most decks need none of it
-with _unseen("uharfbuzz"):
+with unseen("uharfbuzz"):
     import reportlab.pdfbase.ttfonts  # noqa: F401

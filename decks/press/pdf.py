@@ -1,10 +1,10 @@
 """Frames become a PDF. This walks and draws; it decides nothing."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from contextlib import nullcontext
-from dataclasses import dataclass, replace
-from functools import singledispatchmethod
+from dataclasses import dataclass
 from io import BytesIO
+from math import cos, radians, sin
 
 from reportlab import rl_config
 from reportlab.lib.colors import HexColor
@@ -13,12 +13,13 @@ from reportlab.pdfgen.canvas import Canvas
 
 from decks.layout.frame import Box, Curve, Frame, Image, Line, Placed, Ribbon, Text, Wedge
 from decks.layout.runs import Run, has_fractions
-from decks.press import textures
-from decks.press.inks import GREY_RIBBON, TONES
-from decks.press.pictures import ready_for
+from decks.press import operators, textures
+from decks.press.inks import GREY_RIBBON
+from decks.press.pictures import Printed, printed_in, ready_all
 from decks.press.told import told
 from decks.press.type import plain
 from decks.press.type.plain import REGULAR, load
+from decks.press.type.showing import Letters
 from decks.recipe import Flip, Ink
 from decks.team import Team
 
@@ -31,122 +32,87 @@ class Pen:
     """Draws things on a canvas; nothing of one thing's colour or font is left for the next."""
 
     canvas: Canvas
+    letters: Letters
     owners: Sequence[Team]
     ink: Ink
     pictures: Mapping[str, ImageReader]
 
-    @singledispatchmethod
-    def draw(self, thing: object, x: float, y: float) -> None:
-        """Draw a thing whose frame has its lower left corner at (x, y)."""
-        raise TypeError(thing, x, y)
-
-    @draw.register
-    def _(self, frame: Frame, x: float, y: float) -> None:
+    def draw(self, frame: Frame, x: float, y: float) -> None:
+        """Draw what is on a frame whose lower left corner lies at (x, y)."""
         for thing in frame.things:
-            self.draw(thing, x, y)
+            match thing:
+                case Text():
+                    self._text(thing, x, y)
+                case Placed():
+                    self._placed(thing, x, y)
+                case Line():
+                    self._line(thing, x, y)
+                case Box():
+                    self._box(thing, x, y)
+                case Ribbon():
+                    self._ribbon(thing, x, y)
+                case Wedge():
+                    self._wedge(thing, x, y)
+                case Curve():
+                    self._curve(thing, x, y)
+                case Image():
+                    at = (x + thing.x, y + thing.y, thing.width, thing.height)
+                    self.canvas.drawImage(self.pictures[thing.picture.digest], *at, mask="auto")
 
-    @draw.register
-    def _(self, placed: Placed, x: float, y: float) -> None:
-        if placed.rotation:
-            self._rotated(placed, x, y)
+    def _placed(self, placed: Placed, x: float, y: float) -> None:
+        frame = placed.frame
+        if not (placed.half_turn or placed.rotation):
+            self.draw(frame, x + placed.x, y + placed.y)
             return
-        if not placed.half_turn:
-            self.draw(placed.frame, x + placed.x, y + placed.y)
+        angle = radians(placed.rotation + (180 if placed.half_turn else 0))
+        half_width, half_height = frame.width / 2, frame.height / 2
+        centre = x + placed.x + half_width, y + placed.y + half_height
+        self.canvas.addLiteral(f"q {operators.turned(*centre, cos(angle), sin(angle))}")
+        self.draw(frame, -half_width, -half_height)
+        self.canvas.addLiteral("Q")
+
+    def _text(self, text: Text, x: float, y: float) -> None:
+        at = (x + text.x, y + text.y, text.size)
+        fill = operators.filling(text.tone)
+        if not text.runs and plain.is_plain(text.text):
+            shown = self.letters.text(text.text, *at, strong=text.strong)
+            self.canvas.addLiteral(f"{fill} {shown}")
             return
-        self.canvas.saveState()
-        self.canvas.translate(x + placed.x + placed.frame.width, y + placed.y + placed.frame.height)
-        self.canvas.rotate(180)
-        self.draw(placed.frame, 0, 0)
-        self.canvas.restoreState()
-
-    def _rotated(self, placed: Placed, x: float, y: float) -> None:
-        half_width, half_height = placed.frame.width / 2, placed.frame.height / 2
-        straight = replace(placed, x=-half_width, y=-half_height, rotation=0)
-        self.canvas.saveState()
-        self.canvas.translate(x + placed.x + half_width, y + placed.y + half_height)
-        self.canvas.rotate(placed.rotation)
-        self.draw(straight, 0, 0)
-        self.canvas.restoreState()
-
-    @draw.register
-    def _(self, text: Text, x: float, y: float) -> None:
-        self.canvas.setFillColor(HexColor(TONES[text.tone]))
+        self.canvas.addLiteral(fill)
         runs = text.runs or (Run(text.text, text.strong),)
-        fractions = has_fractions(text.runs)
-        with told(self.canvas, text.text) if fractions else nullcontext():
+        with told(self.canvas, text.text) if has_fractions(text.runs) else nullcontext():
             if plain.is_plain(text.text):
-                plain.draw(self.canvas, runs, x + text.x, y + text.y, text.size)
+                self.canvas.addLiteral(self.letters.runs(runs, *at))
                 return
             from decks.press.script import drawing, shaping  # noqa: PLC0415 (when it is needed)
 
             line = shaping.set_runs(runs, to_left=text.to_left)
-            drawing.draw(self.canvas, line, x + text.x, y + text.y, text.size)
+            drawing.draw(self.canvas, line, *at)
 
-    @draw.register
-    def _(self, line: Line, x: float, y: float) -> None:
-        self.canvas.setStrokeColor(HexColor(TONES[line.tone]))
-        self.canvas.setLineWidth(line.width)
-        self.canvas.setDash([2, 2] if line.dashed else [])
-        self.canvas.line(x + line.x, y + line.y, x + line.end_x, y + line.end_y)
+    def _line(self, line: Line, x: float, y: float) -> None:
+        ends = (x + line.x, y + line.y, x + line.end_x, y + line.end_y)
+        self.canvas.addLiteral(operators.line(ends, line.width, line.tone, dashed=line.dashed))
 
-    @draw.register
-    def _(self, box: Box, x: float, y: float) -> None:
-        self.canvas.setDash([])
-        self.canvas.setLineWidth(0.8)
-        if box.fill:
-            self.canvas.setFillColor(HexColor(TONES[box.fill]))
-        if box.stroke:
-            self.canvas.setStrokeColor(HexColor(TONES[box.stroke]))
-        self.canvas.roundRect(
-            x + box.x,
-            y + box.y,
-            box.width,
-            box.height,
-            box.radius,
-            stroke=int(box.stroke is not None),
-            fill=int(box.fill is not None),
-        )
+    def _box(self, box: Box, x: float, y: float) -> None:
+        drawn = operators.box(box.width, box.height, box.radius, box.fill, box.stroke)
+        self.canvas.addLiteral(operators.in_place(x + box.x, y + box.y, drawn))
 
-    @draw.register
-    def _(self, wedge: Wedge, x: float, y: float) -> None:
-        path = self.canvas.beginPath()
-        path.moveTo(x + wedge.points[0][0], y + wedge.points[0][1])
-        for point_x, point_y in wedge.points[1:]:
-            path.lineTo(x + point_x, y + point_y)
-        path.close()
-        self.canvas.setFillColor(HexColor(TONES[wedge.tone]))
-        self.canvas.drawPath(path, stroke=0, fill=1)
+    def _wedge(self, wedge: Wedge, x: float, y: float) -> None:
+        drawn = operators.painted(operators.path(wedge.points), 0, wedge.tone, None)
+        self.canvas.addLiteral(operators.in_place(x, y, drawn))
 
-    @draw.register
-    def _(self, curve: Curve, x: float, y: float) -> None:
-        path = self.canvas.beginPath()
-        start, *points = [(x + point_x, y + point_y) for point_x, point_y in curve.points]
-        path.moveTo(*start)
-        for n in range(0, len(points), 3):
-            path.curveTo(*points[n], *points[n + 1], *points[n + 2])
-        self.canvas.setDash([])
-        self.canvas.setLineWidth(curve.width)
-        if curve.stroke:
-            self.canvas.setStrokeColor(HexColor(TONES[curve.stroke]))
-        if curve.fill:
-            self.canvas.setFillColor(HexColor(TONES[curve.fill]))
-        self.canvas.drawPath(path, stroke=int(bool(curve.stroke)), fill=int(bool(curve.fill)))
+    def _curve(self, curve: Curve, x: float, y: float) -> None:
+        outline = operators.curves(curve.points)
+        drawn = operators.painted(outline, curve.width, curve.fill, curve.stroke)
+        self.canvas.addLiteral(operators.in_place(x, y, drawn))
 
-    @draw.register
-    def _(self, image: Image, x: float, y: float) -> None:
-        picture = self.pictures[image.picture.digest]
-        at = (x + image.x, y + image.y, image.width, image.height)
-        self.canvas.drawImage(picture, *at, mask="auto")
-
-    @draw.register
-    def _(self, ribbon: Ribbon, x: float, y: float) -> None:
+    def _ribbon(self, ribbon: Ribbon, x: float, y: float) -> None:
         name = f"ribbon-{ribbon.team}-{ribbon.width:.2f}-{ribbon.height:.2f}"
         if not self.canvas.hasForm(name):
             self._ribbon_form(name, ribbon)
-        self.canvas.saveState()
-        self.canvas.translate(x + ribbon.x, y + ribbon.y)
+        self.canvas.addLiteral(f"q 1 0 0 1 {x + ribbon.x:.3f} {y + ribbon.y:.3f} cm")
         self.canvas.doForm(name)
-        self.canvas.restoreState()
+        self.canvas.addLiteral("Q")
 
     def _ribbon_form(self, name: str, ribbon: Ribbon) -> None:
         """Keep a ribbon as a form: drawn once, and clipped to its own edges."""
@@ -161,17 +127,19 @@ class Pen:
         self.canvas.endForm()
 
 
-def make_pdf(
-    pages: Sequence[Frame],
+def make_pdf(  # noqa: PLR0913 (what is printed, and how)
+    pages: Iterable[Frame],
     *,
     title: str,
     owners: Sequence[Team] = (),
     ink: Ink = Ink.COLOUR,
     flip: Flip | None = None,
+    pictures: Mapping[str, Printed] | None = None,
 ) -> bytes:
     """Return the pages as a PDF; `flip` is how it asks the printer to print both sides.
 
-    A ribbon's number is that of its owner.
+    A ribbon's number is that of its owner. Where `pictures` tells what the pages show, they are
+    drawn as they come; otherwise they are looked through first.
 
     The same pages give the same bytes: no clock and no machine enters.
     """
@@ -185,7 +153,10 @@ def make_pdf(
     canvas.setViewerPreference("PrintScaling", "None")
     canvas.setViewerPreference("Duplex", DUPLEX[flip])
     canvas.setViewerPreference("DisplayDocTitle", "true")
-    pen = Pen(canvas, owners, ink, ready_for(pages, grey=ink is Ink.GREY))
+    if pictures is None:
+        pages = list(pages)
+        pictures = printed_in(pages)
+    pen = Pen(canvas, Letters(canvas), owners, ink, ready_all(pictures, grey=ink is Ink.GREY))
     for page in pages:
         canvas.setPageSize((page.width, page.height))
         pen.draw(page, 0, 0)

@@ -6,7 +6,9 @@ from importlib.resources import as_file, files
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from cards.finding import FairdealError
 from cards.picture import Picture, PictureKind
+from cards.reading.pictures.unusable import UnusablePictureError
 from decks.layout.frame import Frame, Image, Placed
 from decks.layout.units import POINTS_PER_INCH
 from decks.press.type.plain import REGULAR, STRONG
@@ -44,9 +46,9 @@ def printed_in(pages: Iterable[Frame]) -> Mapping[str, Printed]:
     return largest
 
 
-def ready_for(pages: Iterable[Frame], *, grey: bool) -> dict[str, "ImageReader"]:
-    """Return the pictures that some pages show, by digest, for reportlab to embed once each."""
-    return {digest: ready(printed, grey=grey) for digest, printed in printed_in(pages).items()}
+def ready_all(pictures: Mapping[str, Printed], *, grey: bool) -> dict[str, "ImageReader"]:
+    """Return pictures by digest, each for reportlab to embed once."""
+    return {digest: ready(printed, grey=grey) for digest, printed in pictures.items()}
 
 
 def ready(printed: Printed, *, grey: bool) -> "ImageReader":
@@ -93,20 +95,22 @@ def _scaled(printed: Printed) -> "Pixels | None":
 
 def _drawn(printed: Printed) -> "Pixels":
     """Draw a drawing. Its letters are set in the cards' typeface, the same on every machine."""
-    import resvg_py  # noqa: PLC0415 - for decks with drawings only
+    from cards.reading.pictures.drawn import drawn  # noqa: PLC0415 - for decks with drawings only
 
     with as_file(files("fontpkg_fira_sans") / "files") as folder:
-        drawn = resvg_py.svg_to_bytes(
-            svg_string=printed.picture.data.decode(),
-            width=_dots(printed.width, FINEST_DRAWN),
-            height=_dots(printed.height, FINEST_DRAWN),
-            skip_system_fonts=True,
-            font_files=[str(folder / f"{name}.ttf") for name in (REGULAR, STRONG)],
-            font_family=_FAMILY,
-            sans_serif_family=_FAMILY,
-            serif_family=_FAMILY,
-        )
-    return _opened(drawn)
+        try:
+            png = drawn(
+                printed.picture.data,
+                width=_dots(printed.width, FINEST_DRAWN),
+                height=_dots(printed.height, FINEST_DRAWN),
+                font_files=[str(folder / f"{name}.ttf") for name in (REGULAR, STRONG)],
+                font_family=_FAMILY,
+                sans_serif_family=_FAMILY,
+                serif_family=_FAMILY,
+            )
+        except UnusablePictureError as error:
+            raise FairdealError(f"A drawing on a card {error.wrong}. {error.mend}") from error
+    return _opened(png)
 
 
 def _opened(data: bytes) -> "Pixels":

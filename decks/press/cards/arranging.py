@@ -1,7 +1,7 @@
 """Where the text of a side stands, and its picture above it or beside it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from cards.item import Item
@@ -13,6 +13,7 @@ from decks.layout.runs import Styled
 from decks.layout.units import POINTS_PER_INCH
 from decks.press.cards.legible import least_size
 from decks.press.cards.shape import Shape, Shows
+from decks.press.script.direction import right_to_left
 from decks.press.type.fonts import measure
 from decks.recipe import Fractions
 
@@ -36,7 +37,8 @@ _COMFORT = 2.3
 class Arrangement:
     """A text set in its room, and the picture that stands with it, if there is one.
 
-    `x`, `y`, `width`, `height` are the room that the text is centred in.
+    `x`, `y`, `width`, `height` are the room that the text is centred in; `to_left` says whether
+    it runs from right to left.
     """
 
     setting: Setting
@@ -44,6 +46,7 @@ class Arrangement:
     y: float
     width: float
     height: float
+    to_left: bool = False
     image: Image | None = None
 
 
@@ -84,14 +87,20 @@ def fitted(
     return scale * picture.width, scale * picture.height
 
 
-@cache
 def fit_styled(styled: Styled, shape: Shape) -> Setting | None:
     """Return a text at the largest size that fits a side without a picture, or None."""
     return _fit(styled, shape, shape.text_width, shape.text_height)
 
 
 def _fit(styled: Styled, shape: Shape, width: float, height: float) -> Setting | None:
-    most = max(shape.largest, least_size(styled, shape.read_from))
+    return _fit_room(styled, width, height, shape.largest, shape.read_from)
+
+
+@cache
+def _fit_room(
+    styled: Styled, width: float, height: float, largest: float, read_from: float
+) -> Setting | None:
+    most = max(largest, least_size(styled, read_from))
     return fit(styled, width=width, height_=height, measure=measure, most=most)
 
 
@@ -117,10 +126,17 @@ def arrange(item: Item, shape: Shape) -> Arrangement | None:
     styled = shown_on(item, shape)
     if shape.shows is not Shows.PROMPT or item.image is None:
         setting = fit_styled(styled, shape)
-        room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
-        return Arrangement(setting, *room) if setting else None
+        return in_room(styled, setting, shape) if setting else None
     best = _best(styled, item.image, shape)
-    return _placed(*best, item.image, shape) if best else None
+    if best is None:
+        return None
+    return replace(_placed(*best, item.image, shape), to_left=right_to_left(styled.text))
+
+
+def in_room(styled: Styled, setting: Setting, shape: Shape) -> Arrangement:
+    """Return a text that has the whole room of a side."""
+    room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
+    return Arrangement(setting, *room, right_to_left(styled.text))
 
 
 @cache
@@ -172,9 +188,9 @@ def _placed(setting: Setting, room: _Room, picture: Picture, shape: Shape) -> Ar
     if not room.above:
         x = shape.left + shape.text_width - wide
         image = Image(x, shape.bottom + (shape.text_height - high) / 2, wide, high, picture)
-        return Arrangement(setting, shape.left, shape.bottom, room.width, room.height, image)
+        return Arrangement(setting, shape.left, shape.bottom, room.width, room.height, image=image)
     spare = room.height - setting.height
     top = shape.bottom + shape.text_height - spare / 2
     image = Image(shape.left + (shape.text_width - wide) / 2, top - high, wide, high, picture)
     y = shape.bottom + spare / 2
-    return Arrangement(setting, shape.left, y, room.width, setting.height, image)
+    return Arrangement(setting, shape.left, y, room.width, setting.height, image=image)

@@ -14,7 +14,7 @@ from decks.press.cards.shape import Shape
 
 def proofread_picture(item: Item, front: Shape) -> Iterator[Finding]:
     """Note a picture that has too few pixels for the size at which its card shows it."""
-    arranged = arrange(item, front)
+    arranged = arrange(item, front) if item.image else None
     image = arranged.image if arranged else None
     if image is None or image.picture.kind is PictureKind.SVG:
         return

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from decks.deck import Card
+from decks.card import Card
 from decks.layout.fitting import CAPITAL, LEADING, shorten
 from decks.layout.frame import Box, Frame, Ribbon, Text, Thing
 from decks.layout.grid import Grid
@@ -12,6 +12,7 @@ from decks.press.cards.arranging import (
     arrange,
     fit_face,
     fit_styled,
+    in_room,
     shown_on,
     styled_of,
     text_room,
@@ -33,6 +34,7 @@ __all__ = [
     "framed_label",
     "name_of",
     "owners_mark",
+    "quiet_on",
     "shapes_of",
     "shown_on",
     "styled_of",
@@ -73,7 +75,7 @@ def face(card: Card, owner: Team, shape: Shape) -> Frame:
     things: list[Thing] = [
         *([_topic(card, shape)] if shape.topic else []),
         *([arrangement.image] if arrangement.image else []),
-        *_lines(arrangement, to_left=right_to_left(_text_of(card, shape))),
+        *_lines(arrangement),
         name_of(owner, shape),
         *framed_label(card.label, shape),
     ]
@@ -88,14 +90,13 @@ def owners_mark(team: int, owner: Team, shape: Shape) -> Frame:
     setting = fit_styled(name, shape) or fit_styled(replace(name, text=""), shape)
     things: list[Thing] = [Ribbon(*shape.ribbon_box, team)] if shape.ribbon else []
     if setting:
-        room = (shape.left, shape.bottom, shape.text_width, shape.text_height)
-        to_left = right_to_left(owner.name)
-        things += _lines(Arrangement(setting, *room), to_left=to_left)
+        things += _lines(in_room(name, setting, shape))
     return Frame(shape.width, shape.height, tuple(things))
 
 
-def _text_of(card: Card, shape: Shape) -> str:
-    return shown_on(card.item, shape).text
+def quiet_on(shape: Shape) -> str:
+    """Return the tone of what is said quietly; the usual one is too pale for coloured paper."""
+    return "quiet" if shape.ribbon else "ink"
 
 
 def _topic(card: Card, shape: Shape) -> Text:
@@ -104,12 +105,12 @@ def _topic(card: Card, shape: Shape) -> Text:
     x = shape.left
     if right_to_left(topic):
         x += shape.text_width - measure(topic) * size
-    return Text(x, shape.height - shape.inset - 0.95 * size, topic, size, tone="quiet")
+    return Text(x, shape.height - shape.inset - 0.95 * size, topic, size, tone=quiet_on(shape))
 
 
-def _lines(arranged: Arrangement, *, to_left: bool) -> list[Text]:
+def _lines(arranged: Arrangement) -> list[Text]:
     """Set up to three lines centred, more than three flush with the block centred."""
-    setting = arranged.setting
+    setting, to_left = arranged.setting, arranged.to_left
     size, count = setting.size, len(setting.lines)
     block = (count - 1) * LEADING * size + CAPITAL * size
     top = arranged.y + (arranged.height + block) / 2 - CAPITAL * size

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from decks.layout.frame import Line, Thing
 from decks.layout.grid import Grid
 from decks.layout.units import in_mm, mm
-from decks.press.cards.leaf_side import FIRST_IN, Side, along_cards, between_corners, first_edge
+from decks.press.cards.leaf_side import FIRST_IN, along_cards, between_corners, first_edge
 from decks.press.cards.strips import CLEAR, SMALL_PRINT, Arrow, Note, Words, set_note, width_of_note
 from decks.recipe import Sides
 
@@ -19,12 +19,12 @@ HALF_LINE = 0.25
 AFTER_RULE = mm(1.2)
 
 
-def foot(grid: Grid, side: Side) -> list[Thing]:
+def foot(grid: Grid, *, back: bool) -> list[Thing]:
     """Return the foot of a page; no rule where there is no room for even the short one."""
-    left, right = between_corners(grid, back=side.back, head=False)
-    start, end = along_cards(grid, back=side.back, head=False)
+    left, right = between_corners(grid, back=back, head=False)
+    start, end = along_cards(grid, back=back, head=False)
     y = grid.page.white.bottom + RULE_RISE
-    arrow = _arrow(grid, side, end - start)
+    arrow = _arrow(grid, end - start, back=back)
     arrow_x = end - width_of_note(arrow)
     if arrow:
         right = arrow_x - CLEAR * SMALL_PRINT
@@ -44,8 +44,8 @@ def _measured(grid: Grid, starts: Sequence[float], right: float, y: float) -> li
     return []
 
 
-def _arrow(grid: Grid, side: Side, room: float) -> Note:
-    if grid.sides is not Sides.TWO_PASSES or first_edge(grid, back=side.back) != (0, -1):
+def _arrow(grid: Grid, room: float, *, back: bool) -> Note:
+    if grid.sides is not Sides.TWO_PASSES or first_edge(grid, back=back) != (0, -1):
         return []
     notes: list[Note] = [[Arrow(0, -1), Words(f" {words}", strong=True)] for words in FIRST_IN]
     return next((note for note in notes if width_of_note(note) <= room), notes[-1])

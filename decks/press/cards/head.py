@@ -27,7 +27,7 @@ LEAST_TITLE = 8.0
 def head(grid: Grid, side: Side) -> list[Thing]:
     """Return the line at the head of a page, with as much in it as has room."""
     left, right = along_cards(grid, back=side.back, head=True)
-    first, second = fit_side_by_side(list(_head_ways(grid, side, right - left)), left, right)
+    first, second = fit_side_by_side(_head_ways(grid, side, right - left), left, right)
     y = grid.height - grid.page.white.top - 0.95 * SMALL_PRINT
     return [*set_note(first, left, y), *set_note(second, right - width_of_note(second), y)]
 

@@ -11,6 +11,8 @@ def letter_of(styled: Styled) -> float:
     Raised and lowered figures count, and parts of fractions; other raised letters, as in 21st, need
     not be made out.
     """
+    if not styled.spans:
+        return letter_height(styled.text, styled.strong)
     runs = runs_of(styled)
     text = plain([run for run in runs if run.scale == 1])
     heights = [

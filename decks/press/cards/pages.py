@@ -9,11 +9,10 @@ from decks.layout.grid import Grid, Slot
 from decks.layout.shifting import shifted
 from decks.layout.stacking import Pile, Stack
 from decks.lengths import NO_SHIFT, Shift
-from decks.press.cards.faces import Shape, face, shapes_of
-from decks.press.cards.foot import foot
+from decks.press.cards.faces import Shape, face
+from decks.press.cards.forme import Forme, forme_of
 from decks.press.cards.head import head
 from decks.press.cards.leaf_side import Side, loading
-from decks.press.cards.marks import corner, marks
 from decks.press.cards.spare import spare_face
 from decks.recipe import Activity, Ink, Sides
 from decks.team import Team, stock_name
@@ -38,35 +37,38 @@ class Filled:
     card: Card | None
 
 
-def card_leaves(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Leaf]:
-    """Return all leaves in the order of their stacks.
+def card_leaves(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Iterator[Leaf]:
+    """Yield all leaves in the order of their stacks.
 
     For two passes by hand, pages on their side are turned to the left: sent to the printer upright,
     they go in as their arrows say, which no driver then turns round.
     """
-    return [
-        printed_leaf(deck, grid, printed, filled) for printed, filled in _leaves(deck, grid, stacks)
-    ]
+    forme = forme_of(grid, deck.recipe)
+    for printed, filled in _leaves(deck, grid, stacks):
+        yield printed_leaf(deck, forme, printed, filled)
 
 
-def printed_leaf(deck: Deck, grid: Grid, printed: Side, filled: Sequence[Filled]) -> Leaf:
+def printed_leaf(deck: Deck, forme: Forme, printed: Side, filled: Sequence[Filled]) -> Leaf:
     """Return a leaf with what fills its slots; `printed` is what its front is called."""
-    front, back = shapes_of(grid, deck.recipe)
+    grid = forme.grid
+    front, back = forme.shapes
     fronts = _faces(filled, front, deck.owners)
     if grid.folded:
-        page = _page(grid, printed, [*fronts, *_faces(filled, back, deck.owners)])
+        page = _page(forme, printed, [*fronts, *_faces(filled, back, deck.owners)])
         return Leaf(page, None)
     if not grid.two_sided:
-        return Leaf(_page(grid, printed, fronts), None)
+        return Leaf(_page(forme, printed, fronts), None)
     faces = _faces(filled, back, deck.owners)
-    behind = _page(grid, replace(printed, back=True), faces, deck.recipe.shift)
-    return _as_sent(grid, Leaf(_page(grid, printed, fronts), behind))
+    behind = _page(forme, replace(printed, back=True), faces, deck.recipe.shift)
+    return _as_sent(grid, Leaf(_page(forme, printed, fronts), behind))
 
 
-def card_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Frame]:
-    """Return all pages: front and back of each leaf in turn, or one page a leaf."""
-    leaves = card_leaves(deck, grid, stacks)
-    return [page for leaf in leaves for page in (leaf.front, leaf.back) if page]
+def card_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Iterator[Frame]:
+    """Yield all pages: front and back of each leaf in turn, or one page a leaf."""
+    for leaf in card_leaves(deck, grid, stacks):
+        yield leaf.front
+        if leaf.back:
+            yield leaf.back
 
 
 def _leaves(
@@ -115,13 +117,13 @@ def _faces(filled: Sequence[Filled], shape: Shape, owners: Sequence[Team]) -> li
     return placed
 
 
-def _page(grid: Grid, side: Side, faces: list[Placed], shift: Shift = NO_SHIFT) -> Frame:
-    things: list[Thing] = [*marks(grid), *faces]
-    if grid.two_sided:
-        things.append(corner(grid, back=side.back))
+def _page(forme: Forme, side: Side, faces: list[Placed], shift: Shift = NO_SHIFT) -> Frame:
+    grid = forme.grid
+    things: list[Thing] = [*forme.round_cards(back=side.back), *faces]
     if shift != NO_SHIFT:
         things = shifted(things, shift, grid.page)
-    return Frame(grid.width, grid.height, (*head(grid, side), *foot(grid, side), *things))
+    things = [*head(grid, side), *things, *forme.foot(back=side.back)]
+    return Frame(grid.width, grid.height, tuple(things))
 
 
 def _as_sent(grid: Grid, leaf: Leaf) -> Leaf:

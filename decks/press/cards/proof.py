@@ -7,7 +7,7 @@ from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.item import Item, folded
 from cards.place import Place
-from decks.activities import asked_kinds
+from cards.quoting import quoted
 from decks.layout.grid import Grid
 from decks.press.cards.coarse import proofread_picture
 from decks.press.cards.faces import shapes_of
@@ -19,7 +19,7 @@ from decks.recipe import Recipe
 def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Finding, ...]:
     """Return what stands in the way of printing and reading these items, at their cells."""
     front, back = shapes_of(grid, recipe)
-    kinds = asked_kinds(recipe.activity)
+    kinds = recipe.activity.asks
     findings: list[Finding] = []
     for item in items:
         if item.kind not in kinds:
@@ -51,7 +51,7 @@ def _letters(text: str, place: Place, what: str = "") -> Iterator[Finding]:
     """Find letters that the typeface lacks; `what` says which text of the row or deck it is."""
     missing = unprintable(text)
     if missing:
-        where = f" for the {what} “{text}”" if what else ""
+        where = f" for the {what} {quoted(text)}" if what else ""
         shown = ", ".join(_shown(letter) for letter in missing[:3])
         yield Finding(
             "cannot-be-printed",

@@ -9,6 +9,7 @@ from decks.layout.grid import Grid
 from decks.layout.passes import order_of_backs
 from decks.press.cards.arranging import arrange
 from decks.press.cards.faces import Shows, shapes_of
+from decks.press.cards.forme import forme_of
 from decks.press.cards.leaf_side import Side
 from decks.press.cards.pages import Filled, Leaf, printed_leaf
 from decks.press.pdf import make_pdf
@@ -53,6 +54,7 @@ def reprint_leaves(deck: Deck, grid: Grid, loads: Sequence[Load]) -> list[list[L
     """Return the leaves of every load."""
     of = sum(len(load.leaves) for load in loads)
     printed: list[list[Leaf]] = []
+    forme = forme_of(grid, deck.recipe)
     number = 0
     for load in loads:
         printed.append([])
@@ -66,7 +68,7 @@ def reprint_leaves(deck: Deck, grid: Grid, loads: Sequence[Load]) -> list[list[L
                 back=False,
                 load=load.paper,
             )
-            printed[-1].append(printed_leaf(deck, grid, side, _filled(cards, grid)))
+            printed[-1].append(printed_leaf(deck, forme, side, _filled(cards, grid)))
     return printed
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import Enum, auto
+from functools import cached_property
 
 from decks.layout.units import mm
 from decks.recipe import Fractions
@@ -29,7 +30,7 @@ class Shows(Enum):
     OWNER = auto()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Shape:
     """A side of a card: its trimmed size in points, and whether it is the back.
 
@@ -51,28 +52,28 @@ class Shape:
     says: Shows | None = None
     topic: bool = True
 
-    @property
+    @cached_property
     def shows(self) -> Shows:
         """What stands on the side."""
         return self.says or (Shows.ANSWER if self.back else Shows.PROMPT)
 
-    @property
+    @cached_property
     def label_size(self) -> float:
         """The size of the small labels, in points."""
         sizes = (size for height, size in _LABELS if self.height < height)
         return next(sizes, _LARGEST_LABEL)
 
-    @property
+    @cached_property
     def largest(self) -> float:
         """The largest size for what is to be read, where no distance asks for a larger one."""
         return LARGEST * self.height
 
-    @property
+    @cached_property
     def air(self) -> float:
         """The white between what is to be read and the small labels."""
         return mm(2.6) if self.height < mm(80) else 0.4 * mm(self.label_size)
 
-    @property
+    @cached_property
     def ribbon_box(self) -> tuple[float, float, float, float]:
         """The ribbon's lower left corner, width and height."""
         if not self.bleed:
@@ -81,26 +82,26 @@ class Shape:
         x = self.width - BLED_RIBBON if self.back else -self.bleed
         return x, -self.bleed, BLED_RIBBON + self.bleed, self.height + 2 * self.bleed
 
-    @property
+    @cached_property
     def _beside(self) -> float:
         return RIBBON + GAP if self.ribbon else 0
 
-    @property
+    @cached_property
     def left(self) -> float:
         """The left edge of what is to be read."""
         return self.inset if self.back else self.inset + self._beside
 
-    @property
+    @cached_property
     def text_width(self) -> float:
         """The width for what is to be read."""
         return self.width - 2 * self.inset - self._beside
 
-    @property
+    @cached_property
     def bottom(self) -> float:
         """The lower edge of what is to be read: above the team's name and the label."""
         return self.inset + 1.4 * self.label_size + self.air
 
-    @property
+    @cached_property
     def text_height(self) -> float:
         """The height for what is to be read: below the topic."""
         return self.height - self.inset - self.label_size - self.air - self.bottom

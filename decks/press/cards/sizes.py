@@ -8,7 +8,8 @@ from math import floor
 from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
-from decks.layout.fitting import LADDER, set_at, words_that_fit
+from cards.quoting import quoted
+from decks.layout.fitting import LADDER, height_at, words_that_fit
 from decks.layout.grid import Grid
 from decks.layout.runs import Styled
 from decks.lengths import CardMeasure
@@ -110,10 +111,10 @@ def _what_would_do(side: _Side, size: float, do: str) -> str:
     words = re.findall(r"[^ \t\n]+", styled.text)
     wide = [word for word in words if measure(word, styled.strong) * size > side.width]
     if wide:
-        return f"“{wide[0]}” is wider than the card{_at(size)}: part it, write it shorter"
+        return f"{quoted(wide[0])} is wider than the card{_at(size)}: part it, write it shorter"
     unbroken = replace(styled, text=" ".join(words), spans=())
-    setting = set_at(unbroken, size, width=side.width, measure=measure)
-    if setting and setting.height <= side.height:
+    needed = height_at(unbroken, size, width=side.width, measure=measure)
+    if needed is not None and needed <= side.height:
         return f"It would {do} with fewer line breaks: take some out"
     fitting = words_that_fit(
         styled, width=side.width, height_=side.height, measure=measure, size=size

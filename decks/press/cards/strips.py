@@ -1,6 +1,6 @@
 """Notes of small print: words and arrows on a line, and which of them fit beside each other."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
@@ -39,15 +39,16 @@ def width_of_note(note: Note) -> float:
 
 
 def fit_side_by_side(
-    ways: Sequence[tuple[Note, Note]], left: float, right: float
+    ways: Iterable[tuple[Note, Note]], left: float, right: float
 ) -> tuple[Note, Note]:
     """Return the first pair of notes that fit between two edges, or else the last."""
+    way: tuple[Note, Note] = ((), ())
     for way in ways:
         first, second = (width_of_note(note) for note in way)
         between = CLEAR * SMALL_PRINT if first and second else 0
         if first + between + second <= right - left:
-            return way
-    return ways[-1]
+            break
+    return way
 
 
 def set_note(note: Note, x: float, y: float) -> list[Thing]:

@@ -20,7 +20,6 @@ from decks.press.handouts.planning import page_room
 from decks.press.type.fonts import measure
 from decks.press.type.pages import column, page_paper, pages
 from decks.press.type.setting import (
-    STRONG,
     Style,
     line_of,
     paragraph,
@@ -118,7 +117,7 @@ def _team_heads(
 ) -> Frame:
     """Return the groups' ribbons and names over their columns; upright where these are narrow."""
     names = [deck.owners[team].name for team in teams]
-    style = STRONG if sizes.beside else sizes.strong
+    style = sizes.strong
     lying = all(width_of(name, style) <= each - 4 for name in names)
     longest = min(LONGEST, max(width_of(name, style) for name in names))
     height = RIBBON_HEIGHT + 8 + (style.size if lying else longest)

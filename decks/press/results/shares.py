@@ -115,9 +115,9 @@ def _arrow(start: float, end: float, y: float) -> list[Thing]:
     ]
 
 
-def _whisker(low: float, high: float, y: float) -> list[Thing]:
-    ends = [Line(x, y - 2, x, y + 2, 0.7, "quiet") for x in (low, high)]
-    return [Line(low, y, high, y, 0.7, "quiet"), *ends]
+def _whisker(low: float, high: float, y: float, *, tone: str = "quiet") -> list[Thing]:
+    ends = [Line(x, y - 2, x, y + 2, 0.7, tone) for x in (low, high)]
+    return [Line(low, y, high, y, 0.7, tone), *ends]
 
 
 def _round(x: float, y: float, radius: float, *, fill: str) -> Curve:
@@ -145,7 +145,8 @@ def _topic(one: TopicResult, left: float, width: float) -> Frame:
     ]
     if one.interval:
         low, high = (_x(share, left, width) for share in one.interval)
-        things += _whisker(low, high, middle)
+        # on the bar, only ink stands out
+        things += _whisker(low, high, middle, tone="ink")
     figures = f"{percent(one.share)}  ({span(one.interval).removesuffix(' %')})"
     things.append(line_of(figures, NOTE, x=width - width_of(figures, NOTE), y=middle - 3.2))
     return Frame(width, TOPIC_ROW, tuple(things))

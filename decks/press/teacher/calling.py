@@ -15,10 +15,10 @@ from decks.press.cards.faces import styled_of
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
-    ASCENT,
     BODY,
     HEADING,
     NOTE,
+    TEXT_ASCENT,
     Style,
     gap,
     panel,
@@ -35,7 +35,7 @@ SAID = Style(13.5)
 ACCEPTED = Style(12, strong=True)
 MOVE = Style(11.5)
 LABEL = Style(13.5, strong=True, tone="quiet")
-FIRST = ASCENT * SAID.size
+FIRST = TEXT_ASCENT * SAID.size
 """Where the first baseline of every cell lies: that of the largest, so that all stand level."""
 
 TICK = mm(4)
@@ -113,7 +113,7 @@ def _columns(width: float) -> list[Column]:
 
 def _head(name: str, number: int, about: str, width: float) -> Frame:
     left = width_of(name, HEADING) + 12
-    note = paragraph(about, width - 18 - left, NOTE, first=ASCENT * HEADING.size)
+    note = paragraph(about, width - 18 - left, NOTE, first=TEXT_ASCENT * HEADING.size)
     words = side_by_side([(0, paragraph(name, left, HEADING)), (left, note)], width - 18)
     return side_by_side([(0, swatch(number, height=words.height)), (18, words)], width)
 

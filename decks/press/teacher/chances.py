@@ -48,14 +48,15 @@ def _picture(values: Sequence[float], names: Sequence[str], width: float) -> Fra
     room = width - LABEL - FIGURE
     scale = room / max(equal / EQUAL_AT, *values)
     height = HEAD + ROW * len(values)
-    things: list[Thing] = []
+    mark = LABEL + equal * scale
+    said = f"equal chance: {100 * equal:.1f} %".replace(".0 %", " %")
+    # what stands above is drawn first: the text of a page is read in the order of drawing
+    label = line_of(said, NOTE, x=mark - width_of(said, NOTE) / 2, y=height - 10)
+    things: list[Thing] = [label]
     for team, (value, name) in enumerate(zip(values, names, strict=True)):
         top = height - HEAD - ROW * team
         things += _bar(team, value * scale, value, name, top)
-    mark = LABEL + equal * scale
     things.append(Line(mark, 0, mark, height - HEAD, 0.8, "ink"))
-    said = f"equal chance: {100 * equal:.1f} %".replace(".0 %", " %")
-    things.append(line_of(said, NOTE, x=mark - width_of(said, NOTE) / 2, y=height - 10))
     return Frame(width, height, tuple(things))
 
 

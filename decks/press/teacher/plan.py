@@ -15,14 +15,14 @@ from decks.recipe import Ink
 
 NAME = Style(8.5)
 LABELS = Style(8.5, tone="quiet")
-CUT = Style(7, strong=True, tone="quiet")
-EDGE = 16.0
+CUT = Style(8.5, strong=True, tone="quiet")
+EDGE = 19.0
 """Room left of the leaf and above it for the numbers of the cuts."""
 
 OVER = 4.0
 """How far a line is drawn over the edges of the leaf."""
 
-CLOSE = 9.0
+CLOSE = 11.0
 """Lines nearer to one another than this share one label."""
 
 RIBBON = 6.0
@@ -33,7 +33,7 @@ AFTER_NAME = 2.0
 A_ROW = 3
 """So many plans stand in one row."""
 
-SHORT, SIDEWAYS, LONG = 112.0, 130.0, 165.0
+SHORT, SIDEWAYS, LONG = 102.0, 130.0, 165.0
 LONGEST = 250.0
 
 
@@ -117,7 +117,7 @@ def _lines(grid: Grid, scale: float) -> list[Thing]:
         things.append(line_of(label, CUT, x=x, y=height + OVER + 3))
     for at, label in _labels(levels):
         x = EDGE - OVER - 2 - width_of(label, CUT)
-        things.append(line_of(label, CUT, x=x, y=at - 2.4))
+        things.append(line_of(label, CUT, x=x, y=at - 3))
     return things
 
 

@@ -8,7 +8,7 @@ from decks.lesson import Bases
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
-from decks.press.type.setting import ASCENT, HEADING, NOTE, STRONG, Style, paragraph, width_of
+from decks.press.type.setting import HEADING, NOTE, STRONG, TEXT_ASCENT, Style, paragraph, width_of
 from decks.words import counted, listed
 
 MOST_MOVES = 12
@@ -88,7 +88,7 @@ def _grid(names: Sequence[str], orders: Sequence[Order], width: float) -> list[B
     ]
     rows = [
         [
-            paragraph(name, columns[0].room, STRONG, first=ASCENT * STOP.size),
+            paragraph(name, columns[0].room, STRONG, first=TEXT_ASCENT * STOP.size),
             *(
                 cell(column, (str(base + 1), STOP))
                 for column, base in zip(columns[1:], order, strict=False)

@@ -7,8 +7,8 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled
 from decks.press.type.setting import (
-    ASCENT,
     HEAD,
+    TEXT_ASCENT,
     Style,
     paragraph,
     ruled,
@@ -18,7 +18,7 @@ from decks.press.type.setting import (
 
 ROW_AIR = 5.0
 BETWEEN = 12.0
-FIRST = ASCENT * 11
+FIRST = TEXT_ASCENT * 11
 """Where the first baseline of every cell lies, so that a row's first lines stand level."""
 
 

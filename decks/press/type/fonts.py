@@ -25,7 +25,6 @@ def measure(text: str, strong: bool = False) -> float:  # noqa: FBT001, FBT002 (
     return width_of((Run(text, strong),))
 
 
-@cache
 def letter_height(text: str, strong: bool = False) -> float:  # noqa: FBT001, FBT002 (as measure)
     """Return how high the letters are, in ems, that must be made out to read a text.
 
@@ -34,7 +33,7 @@ def letter_height(text: str, strong: bool = False) -> float:  # noqa: FBT001, FB
     it is the height of a plain letter. All are measured in the very font.
     """
     if plain.is_plain(text):
-        small = any(c.islower() for c in text)
+        small = any(map(str.islower, text))
         return _height("x" if small else "H", font_name(strong=strong))
     from decks.press.script.heights import least_height  # noqa: PLC0415 (loaded when it is needed)
 

@@ -36,27 +36,20 @@ def load() -> None:
 
 
 @cache
-def letters() -> frozenset[int]:
-    """Return the code points that both weights can set one beside the other.
+def has(letter: str) -> bool:
+    """Return whether both weights can set a letter beside another.
 
-    Combining marks are none of them, as they have their place over a letter, nor are controls and
+    Combining marks have their place over a letter, so that they are none, nor are controls and
     codes for private use.
     """
-    faces = [font(name).face for name in (REGULAR, STRONG)]
-    both = frozenset.intersection(*(frozenset(face.charToGlyph) for face in faces))
-    return frozenset(code for code in both if not _apart(chr(code)))
-
-
-def _apart(letter: str) -> bool:
-    return unicodedata.category(letter) in {"Mn", "Me", "Cc", "Cf", "Co"}
+    if unicodedata.category(letter) in {"Mn", "Me", "Cc", "Cf", "Co"}:
+        return False
+    return all(ord(letter) in font(name).face.charToGlyph for name in (REGULAR, STRONG))
 
 
 def is_plain(text: str) -> bool:
     """Whether plain type sets a text as it stands."""
-    if text.isascii() and text.isprintable():
-        return True
-    known = letters()
-    return all(ord(letter) in known for letter in text)
+    return (text.isascii() and text.isprintable()) or all(map(has, text))
 
 
 def width_of(text: str, *, strong: bool) -> float:

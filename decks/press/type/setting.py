@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from decks.layout.breaking import fill_text
 from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
@@ -11,9 +12,12 @@ from decks.layout.runs import width_of as width_of_runs
 from decks.press.script.direction import right_to_left, turns
 from decks.press.type.fonts import measure
 
-LEADING = 1.32
-ASCENT = 0.80
-DESCENT = 0.25
+TEXT_LEADING = 1.32
+TEXT_ASCENT = 0.80
+TEXT_DESCENT = 0.25
+"""Running text in ems: from baseline to baseline, and the room above the first and below the last.
+
+It is set wider than the few words on a card: see `layout/fitting.py`."""
 PANEL_PADDING = 11
 
 
@@ -35,6 +39,7 @@ NOTE = Style(9, tone="quiet")
 HEAD = Style(9, tone="quiet")
 
 
+@lru_cache(maxsize=1024)
 def paragraph(text: str | Styled, width: float, style: Style = BODY, *, first: float = 0) -> Frame:
     """Return a text in a column of `width` points, flush left.
 
@@ -46,14 +51,15 @@ def paragraph(text: str | Styled, width: float, style: Style = BODY, *, first: f
     """
     size = style.size
     styled = Styled(text) if isinstance(text, str) else text
-    styled = replace(styled, strong=style.strong)
+    if styled.strong != style.strong:
+        styled = Styled(styled.text, style.strong, styled.spans)
     lines = fill_text(styled, width / size, measure=measure)
-    first = max(first, ASCENT * size)
-    depth = first + (len(lines) - 1) * LEADING * size + DESCENT * size
+    first = max(first, TEXT_ASCENT * size)
+    depth = first + (len(lines) - 1) * TEXT_LEADING * size + TEXT_DESCENT * size
     to_left = right_to_left(styled.text)
     texts: list[Text] = []
     for n, (x, line) in enumerate(zip(_starts(lines, size, to_left=to_left), lines, strict=True)):
-        y = depth - first - n * LEADING * size
+        y = depth - first - n * TEXT_LEADING * size
         texts += texts_of(line, size, x=x, y=y, tone=style.tone, to_left=to_left)
     return Frame(width, depth, tuple(texts))
 
@@ -82,6 +88,8 @@ def texts_of(  # noqa: PLR0913 (a place, a look and a direction)
     A line with letters that run from right to left is one text, ordered as a whole, and so is one
     with built fractions, which some viewers read back line by line.
     """
+    if len(line) == 1 and not line[0].style and line[0].text.isascii():
+        return [Text(x, y, line[0].text, size, line[0].strong, tone)]
     if turns(plain(line)) or (len(line) > 1 and has_fractions(line)):
         runs = line if len(line) > 1 or line[0].style else ()
         return [Text(x, y, plain(line), size, line[0].strong, tone, runs, to_left)]
