@@ -2,24 +2,22 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from cards.item import Item
-from decks.aims import Plan
-from decks.bank import Guide
-from decks.choosing import Choice
-from decks.dealing import Deal
-from decks.lesson import Lesson
+from decks.card import Card
 from decks.recipe import Recipe
 from decks.team import Team
 
+if TYPE_CHECKING:
+    # a deck that was read back or dealt before is drawn without what dealt it
+    from decks.aims import Plan
+    from decks.bank import Guide
+    from decks.choosing import Choice
+    from decks.dealing import Deal
+    from decks.lesson import Lesson
 
-@dataclass(frozen=True, slots=True)
-class Card:
-    """One card of a deck: its label, the number of its owner (from 0), and what it asks."""
-
-    label: str
-    team: int
-    item: Item
+__all__ = ["Card", "Deck"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,13 +35,13 @@ class Deck:
     number: int
     seed: str
     pool: tuple[Item, ...]
-    choice: Choice | None
+    choice: "Choice | None"
     owners: tuple[Team, ...]
-    deal: Deal | None
+    deal: "Deal | None"
     hands: tuple[tuple[Card, ...], ...]
-    guides: tuple[Guide, ...]
-    lesson: Lesson | None = None
-    plan: Plan | None = None
+    guides: "tuple[Guide, ...]"
+    lesson: "Lesson | None" = None
+    plan: "Plan | None" = None
     shares: Mapping[str, float] = field(default_factory=dict)
 
     @property

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from cards.item import Kind
 from decks.amounts import ALL, Mix
 from decks.lengths import NO_SHIFT, WHITE_EDGE, CardMeasure, Margins, Shift
 from decks.team import Team
@@ -16,6 +17,13 @@ class Activity(StrEnum):
     ROUNDS = "rounds"
     STATIONS = "stations"
     ORGANIZER = "organizer"
+
+    @property
+    def asks(self) -> tuple[Kind, ...]:
+        """What it is made of: supporting details are for sorting, not for asking."""
+        if self is Activity.ORGANIZER:
+            return (Kind.DETAIL,)
+        return (Kind.VOCABULARY, Kind.FACT, Kind.QUESTION)
 
 
 class Dealing(StrEnum):

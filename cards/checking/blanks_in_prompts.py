@@ -7,7 +7,7 @@ from cards.checking.plurals import is_one, is_plural
 from cards.checking.rule import Remark
 from cards.checking.words import is_english
 from cards.content import Content
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _BLANK = r"\s+(?:_{2,}|…|\.{3,}|\[ *\])"
 # a capital within a sentence is a name: vitamin A
@@ -54,7 +54,7 @@ def number_before_blank(content: Content, _team_names: Sequence[str]) -> Iterato
             yield Remark(
                 item.prompt_place,
                 item.prompt,
-                f"“{before}” before the blank does not go with {quoted(item.answer)}, "
+                f"{quoted(before)} before the blank does not go with {quoted(item.answer)}, "
                 f"which is {number}.",
                 "Change the one or the other, so that they read as one sentence.",
             )

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 
 from cards.checking.rules import RULES
+from cards.checking.words import words
 from cards.content import Content
 from cards.finding import Finding, Severity, ranked
 from cards.item import Item
@@ -15,6 +16,8 @@ def check(content: Content, team_names: Sequence[str]) -> tuple[Finding, ...]:
     Items may only be pinned to the teams named.
     """
     found = [finding for rule in RULES for finding in rule.findings(content, team_names)]
+    # what the rules asked of every text, each of them anew, nobody asks again
+    words.cache_clear()
     return ranked([*content.findings, *found])
 
 

@@ -1,7 +1,8 @@
 """Wrong choices that are not simply wrong."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from typing import TypeAlias
 
 from cards.checking.ranges import first_overlap
 from cards.checking.rule import Remark
@@ -9,7 +10,9 @@ from cards.checking.where import wrong_place
 from cards.checking.words import LONGEST_SYMBOL, words
 from cards.content import Content
 from cards.item import Item
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
+
+Words: TypeAlias = tuple[str, ...]
 
 _ARTICLES = frozenset(("a", "an", "the"))
 _JOINED = re.compile(r"\b(?:and|as well as|together with|or|y|et|und|e)\b|[,&+]")
@@ -21,8 +24,9 @@ _LEAST_CHOICES = 2
 def wrong_choice_is_right(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
     """Find wrong choices that are the answer, are also right, or have the answer in them."""
     for item in content.items:
+        rights = _rights(item) if item.wrong else {}
         for number, choice in enumerate(item.wrong):
-            right = _right_in(choice, item)
+            right = _right_in(choice, rights)
             if right:
                 verb = "is" if _plain(choice) == _plain(right) else "has"
                 yield Remark(
@@ -37,7 +41,7 @@ def wrong_choice_is_right(content: Content, _team_names: Sequence[str]) -> Itera
 def repeated_choice(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
     """Find wrong choices that stand twice."""
     for item in content.items:
-        seen: set[tuple[str, ...]] = set()
+        seen: set[Words] = set()
         for number, choice in enumerate(item.wrong):
             plain = _plain(choice)
             if plain in seen:
@@ -77,25 +81,30 @@ def longest_is_answer(content: Content, _team_names: Sequence[str]) -> Iterator[
             )
 
 
-def _right_in(choice: str, item: Item) -> str | None:
-    said = _plain(choice)
+def _rights(item: Item) -> dict[Words, str]:
+    """Return what is right in plain words, the answer first, with the text that says it."""
+    rights: dict[Words, str] = {}
     for right in (item.answer, *item.also_right):
-        wanted = _plain(right)
-        if wanted and (said == wanted or (_telling(choice, right) and _within(wanted, said))):
-            return right
-    return None
+        rights.setdefault(_plain(right), right)
+    return rights
 
 
-def _telling(choice: str, right: str) -> bool:
-    """Say whether a choice with the answer in it is the answer and more: a sea lion is no sea."""
-    return len(_plain(right)) > 1 or bool(_JOINED.search(choice.casefold()))
+def _right_in(choice: str, rights: Mapping[Words, str]) -> str | None:
+    """Return the first right text that a choice is, or has in it as the answer and more."""
+    said = _plain(choice)
+    found = _runs(said, {len(right) for right in rights}) & rights.keys()
+    if not _JOINED.search(choice.casefold()):
+        # a sea lion is no sea
+        found = {right for right in found if len(right) > 1 or right == said}
+    return next((text for right, text in rights.items() if right in found), None) if found else None
 
 
-def _within(part: tuple[str, ...], whole: tuple[str, ...]) -> bool:
-    return any(whole[at : at + len(part)] == part for at in range(len(whole)))
+def _runs(said: Words, lengths: Collection[int]) -> set[Words]:
+    """Return the words that stand together in a text, as many as one of the lengths."""
+    return {said[at : at + length] for length in lengths for at in range(len(said) - length + 1)}
 
 
-def _plain(text: str) -> tuple[str, ...]:
+def _plain(text: str) -> Words:
     """Return the words of a text without articles; a text of signs only is taken as it is."""
     if len(text.strip()) <= LONGEST_SYMBOL:
         return (text.strip(),)

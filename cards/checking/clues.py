@@ -9,7 +9,7 @@ from cards.checking.stems import same_stem
 from cards.checking.words import content_words, is_value, words
 from cards.content import Content
 from cards.item import Item
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _LEAST_LETTERS = 4
 # a question that offers its choices has to name the right one

@@ -8,7 +8,7 @@ from cards.checking.where import also_right_place, topic_place, wrong_place
 from cards.content import Content
 from cards.item import Item
 from cards.place import Place
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 # What UTF-8 looks like when read as cp1252: a letter that leads, and signs that follow. Signs that
 # may follow a real capital (quotes, dashes, three dots, a hard space) count after small letters.

@@ -9,12 +9,15 @@ from cards.checking.slips import is_slip
 from cards.checking.words import words
 from cards.content import Content
 from cards.item import Item, Kind, folded
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 Headings: TypeAlias = Mapping[str, list[Item]]
 _ARTICLES = frozenset(("a", "an", "the"))
 _FEW = 4
 """A text with fewer details than this is still being written."""
+
+_MOST_HEADINGS = 150
+"""Nobody sorts under more; each heading is held against each."""
 
 
 def one_heading(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
@@ -88,9 +91,11 @@ def _texts(content: Content) -> list[Headings]:
 
 def _slips(headings: Headings) -> Iterator[tuple[Item, Item]]:
     """Yield the first detail of each heading that is nearly an earlier one, after that one's."""
-    firsts = [items[0] for items in headings.values()]
-    for n, item in enumerate(firsts):
-        near = next((one for one in firsts[:n] if _is_near(one.answer, item.answer)), None)
+    if len(headings) > _MOST_HEADINGS:
+        return
+    firsts = [(_bare(items[0].answer), items[0]) for items in headings.values()]
+    for n, (told, item) in enumerate(firsts):
+        near = next((one for said, one in firsts[:n] if _is_near(said, told)), None)
         if near:
             yield near, item
 
@@ -103,9 +108,12 @@ def _text(item: Item) -> str:
     return quoted(item.topic) if item.topic else "the text"
 
 
-def _is_near(heading: str, other: str) -> bool:
+def _bare(heading: str) -> list[str]:
+    return [word for word in words(heading) if word not in _ARTICLES]
+
+
+def _is_near(said: Sequence[str], told: Sequence[str]) -> bool:
     """Say whether two headings part in spaces, stops, articles, one plural or one slip."""
-    said, told = ([w for w in words(text) if w not in _ARTICLES] for text in (heading, other))
     if not said or not told:
         return False
     if "".join(said) == "".join(told):

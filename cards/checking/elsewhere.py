@@ -8,11 +8,12 @@ from cards.checking.rule import Remark
 from cards.checking.words import content_words, is_value, word_set, words
 from cards.content import Content
 from cards.item import Item, Kind
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 Pair = tuple[Item, Item]
 _LEAST_LETTERS = 5
 _MOST_PROMPTS = 3
+_MOST_SOURCES = 20  # of one answer; each is held against every prompt that has it
 _ARTICLES = frozenset(("a", "an", "the"))
 # answers that prompts cannot do without, and that tell nobody anything
 _COMMON = word_set(
@@ -79,7 +80,8 @@ def _pairs(content: Content) -> Iterator[Pair]:
     """Yield each item whose answer stands in another's prompt, with that other."""
     sources: dict[tuple[str, ...], list[Item]] = defaultdict(list)
     for item in content.items:
-        if answer := _telling(item):
+        answer = _telling(item)
+        if answer and len(sources[answer]) < _MOST_SOURCES:
             sources[answer].append(item)
     lengths: dict[str, set[int]] = defaultdict(set)
     for answer in sources:

@@ -10,7 +10,7 @@ from cards.checking.where import topic_place
 from cards.content import Content
 from cards.item import Item, Level, folded
 from cards.place import Place
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _TIMES_LONGER = 8
 _LONG = 40

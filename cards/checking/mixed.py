@@ -7,7 +7,7 @@ from cards.checking.plurals import is_plural
 from cards.checking.rule import Remark
 from cards.content import Content
 from cards.item import Item, Kind
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _LEAST = 6
 

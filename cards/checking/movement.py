@@ -7,8 +7,8 @@ from cards.content import Content
 from cards.exercises import EFFORT_WORDS, EFFORTS, effort_called
 from cards.item import folded
 from cards.place import Place
+from cards.quoting import quoted
 from cards.reading.near import near_miss
-from cards.reading.quoting import quoted
 
 _WORDS = [word for words in EFFORT_WORDS.values() for word in words.split(", ")]
 

@@ -10,7 +10,7 @@ from cards.checking.slips import is_slip
 from cards.checking.words import words
 from cards.content import Content
 from cards.item import Item, folded
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 Pair = tuple[Item, Item]
 _ARTICLES = frozenset(("a", "an", "the"))

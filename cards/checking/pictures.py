@@ -5,9 +5,9 @@ from pathlib import Path
 
 from cards.checking.rule import Remark
 from cards.content import Content
+from cards.quoting import quoted
 from cards.reading.near import near_miss
 from cards.reading.pictures.beside import is_beside
-from cards.reading.quoting import quoted
 
 SUFFIXES = (".png", ".jpg", ".jpeg", ".svg")
 

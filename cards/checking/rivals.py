@@ -9,9 +9,10 @@ from cards.checking.rule import Remark
 from cards.checking.words import as_meant, is_value
 from cards.content import Content
 from cards.item import Item, Kind
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _SORTS = 3
+_MOST_RIVALS = 3
 _MEND = "Word the one more narrowly, or choose another answer, so that each blank has one word."
 
 
@@ -56,15 +57,22 @@ def right_for_another(content: Content, _team_names: Sequence[str]) -> Iterator[
 def _accepting(
     content: Content, by_answer: Mapping[str, list[Item]]
 ) -> Iterator[tuple[Item, Item]]:
-    """Yield each item with another whose answer it accepts; a pair comes once."""
+    """Yield each item with another whose answer it accepts; a pair comes once.
+
+    Where many have that answer, an item comes with the first of them only.
+    """
     told: set[frozenset[int]] = set()
     for item in _in_banks(content):
         for right in item.also_right:
-            for rival in by_answer.get(as_meant(right), ()):
+            for rival in _shown(by_answer.get(as_meant(right), ())):
                 pair = frozenset((id(item), id(rival)))
                 if _differ(item, rival) and pair not in told:
                     told.add(pair)
                     yield item, rival
+
+
+def _shown(rivals: Sequence[Item]) -> Sequence[Item]:
+    return rivals if len(rivals) <= _MOST_RIVALS else rivals[:1]
 
 
 def _differ(item: Item, other: Item) -> bool:

@@ -18,6 +18,9 @@ def is_slip(word: str, other: str, *, same_sense: bool) -> bool:
     if not same_sense and not _swapped_or_doubled(word, other):
         return False
     allowed = 2 if max(len(word), len(other)) >= _LONG else 1
+    # no slip changes more than two letters, and this is quickly seen
+    if len(set(word) ^ set(other)) > 2 * allowed or abs(len(word) - len(other)) > allowed:
+        return False
     if distance(word, other) > allowed:
         return False
     known = is_listed(word) + is_listed(other)

@@ -8,7 +8,7 @@ from cards.checking.where import wrong_place
 from cards.content import Content
 from cards.item import Item, Kind
 from cards.place import Place
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _ABOVE = re.compile(
     r"(?:all|none|both|neither|any) (?:of )?(?:the )?(?:above|these|those|them)\W*", re.IGNORECASE

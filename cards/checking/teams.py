@@ -5,8 +5,8 @@ from collections.abc import Iterator, Sequence
 from cards.checking.rule import Remark
 from cards.content import Content
 from cards.item import folded
+from cards.quoting import quoted
 from cards.reading.near import near_miss
-from cards.reading.quoting import quoted
 
 
 def unknown_team(content: Content, team_names: Sequence[str]) -> Iterator[Remark]:

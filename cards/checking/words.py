@@ -62,7 +62,7 @@ def _is_symbol(word: str) -> bool:
     return len(word.strip("?!.,;:…()'\"")) <= LONGEST_SYMBOL and folded(word) not in _FUNCTION
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=65536)
 def words(text: str) -> tuple[str, ...]:
     """Return the words of a text, caseless and bare: `it's sea-lavender` has three."""
     return tuple(_WORD.findall(folded(text).replace("’", "'")))

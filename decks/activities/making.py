@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from cards.item import Item, Kind
+from cards.item import Item
 from decks.activities.arrangement import Arrangement
 from decks.activities.organizer import organizer
 from decks.activities.review import review
@@ -15,13 +15,6 @@ from decks.dealing import ShareOf, share_by_level
 from decks.deck import Deck
 from decks.lesson.exercises import Exercise, standard
 from decks.recipe import Activity, Recipe
-
-
-def asked_kinds(activity: Activity) -> tuple[Kind, ...]:
-    """Return what an activity is made of: supporting details are for sorting, not for asking."""
-    if activity is Activity.ORGANIZER:
-        return (Kind.DETAIL,)
-    return (Kind.VOCABULARY, Kind.FACT, Kind.QUESTION)
 
 
 def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and chosen by)
@@ -39,7 +32,7 @@ def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and 
     choice, and its recipe is to be that of the deck. Pure: the same arguments give the
     same deck.
     """
-    kinds = asked_kinds(recipe.activity)
+    kinds = recipe.activity.asks
     pool = tuple(item for item in items if item.kind in kinds)
     choice = plan.choice if plan else _choice(recipe, pool, seed)
     chosen = pool if choice is None else choice.items

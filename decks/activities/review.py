@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled
-from decks.bank import Guide, make_guide
+from decks.bank import Guide, Pool, make_guide
 from decks.dealing import Deal, ShareOf, deal_copies, deal_shares, share_by_level
 from decks.recipe import Dealing, GuideFor, Recipe, Support
 
@@ -34,15 +34,16 @@ def review(
 def _guides(
     recipe: Recipe, deal: Deal, items: Sequence[Item], pool: Sequence[Item], seed: str
 ) -> tuple[Guide, ...]:
+    words = Pool(pool if recipe.support is Support.BANK else ())
     return tuple(
-        _guide(recipe, team, blanks, pool, seed)
+        _guide(recipe, team, blanks, words, seed)
         for team, blanks in _asked(recipe, deal, items)
         if blanks
     )
 
 
 def _guide(
-    recipe: Recipe, team: str | None, blanks: Sequence[Item], pool: Sequence[Item], seed: str
+    recipe: Recipe, team: str | None, blanks: Sequence[Item], pool: Pool, seed: str
 ) -> Guide:
     """Write a guide; extra words are for a bank.
 

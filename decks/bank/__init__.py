@@ -3,12 +3,14 @@
 from decks.bank.accepting import one_line
 from decks.bank.guide import Guide, GuidePart, make_guide
 from decks.bank.hints import hint_of
+from decks.bank.pool import Pool
 from decks.bank.soundness import Swap, findings_about, has_one_word_each, is_sound, swappable
 from decks.bank.wording import directions, noun_of
 
 __all__ = [
     "Guide",
     "GuidePart",
+    "Pool",
     "Swap",
     "directions",
     "findings_about",

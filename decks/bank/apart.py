@@ -18,9 +18,10 @@ def spread(rivals: Sequence[AbstractSet[int]], rooms: Sequence[int]) -> list[set
     )
     search = _Search(rivals, rooms)
     parts = search.parts if search.place(clashing) else _nearly(rivals, rooms, clashing)
+    free = iter([n for n, part in enumerate(parts) for _ in range(rooms[n] - len(part))])
     for item in range(len(rivals)):
         if not rivals[item]:
-            next(p for p, room in zip(parts, rooms, strict=True) if len(p) < room).add(item)
+            parts[next(free)].add(item)
     return parts
 
 
@@ -55,7 +56,11 @@ class _Search:
         seen: set[int] = set()
         parts = []
         for part, room in zip(self.parts, self._rooms, strict=True):
-            if len(part) >= room or part & self._rivals[item] or (not part and room in seen):
+            if (
+                len(part) >= room
+                or not part.isdisjoint(self._rivals[item])
+                or (not part and room in seen)
+            ):
                 continue
             if not part:
                 seen.add(room)

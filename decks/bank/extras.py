@@ -2,8 +2,9 @@
 
 import random
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import islice
 
 from cards.checking.plurals import is_plural
 from cards.item import Item, Kind, folded
@@ -67,7 +68,7 @@ def choose_extras(
         extras.sort(key=lambda word: min(_distance(word, blank) for blank in blanks))
     else:
         extras.sort(key=_Likeness(blanks).unlike)
-    return tuple(_once(word.text for word in extras if word.text))[:count]
+    return tuple(islice(_once(word.text for word in extras if word.text), count))
 
 
 def _distance(word: Word, blank: Word) -> tuple[int, ...]:
@@ -81,11 +82,12 @@ def _distance(word: Word, blank: Word) -> tuple[int, ...]:
     )
 
 
-def _once(texts: Iterable[str]) -> list[str]:
-    first: dict[str, str] = {}
+def _once(texts: Iterable[str]) -> Iterator[str]:
+    said: set[str] = set()
     for text in texts:
-        first.setdefault(folded(text), text)
-    return list(first.values())
+        if folded(text) not in said:
+            said.add(folded(text))
+            yield text
 
 
 class _Likeness:

@@ -8,10 +8,11 @@ from dataclasses import dataclass
 
 from cards.item import Item, folded
 from decks.bank.accepting import one_line
-from decks.bank.extras import Word, choose_extras, word_of
+from decks.bank.extras import choose_extras, word_of
 from decks.bank.fits import fits_of
 from decks.bank.guessing import chance_of_full_score, mean_earned
 from decks.bank.parting import parted
+from decks.bank.pool import Pool
 
 MORE = 4
 """The second version has as many extra words as blanks, so that guessing earns half as much as
@@ -52,7 +53,7 @@ class Guide:
 def make_guide(  # noqa: PLR0913  (three things, four choices)
     team: str | None,
     items: Sequence[Item],
-    pool: Sequence[Item],
+    pool: Pool,
     *,
     extra_words: int,
     seed: str,
@@ -69,14 +70,12 @@ def make_guide(  # noqa: PLR0913  (three things, four choices)
     rng = random.Random(f"{seed}/guide/{team}")
     order = list(items)
     rng.shuffle(order)
-    words = [word_of(item) for item in pool]
     parted_order = parted(order, most)
     parts = [
-        _part(part, choose_extras(_words_of(part), words, extra_words, rng, closest=closer))
-        for part in parted_order
+        _part(part, _extras(part, pool, extra_words, rng, closest=closer)) for part in parted_order
     ]
     harder = [
-        _part(part, choose_extras(_words_of(part), words, count, rng, closest=True))
+        _part(part, _extras(part, pool, count, rng, closest=True))
         for part in (parted_order if second else [])
         for count in [max(len(part), extra_words + MORE)]
     ]
@@ -89,8 +88,11 @@ def as_one(parts: Sequence[GuidePart]) -> GuidePart:
     return _part(blanks, tuple(word for part in parts for word in part.extra_words))
 
 
-def _words_of(blanks: Sequence[Item]) -> list[Word]:
-    return [word_of(blank) for blank in blanks]
+def _extras(
+    part: Sequence[Item], pool: Pool, count: int, rng: random.Random, *, closest: bool
+) -> tuple[str, ...]:
+    blanks = [word_of(blank) for blank in part]
+    return choose_extras(blanks, pool.look_at(blanks, rng), count, rng, closest=closest)
 
 
 def _part(blanks: Sequence[Item], extras: tuple[str, ...]) -> GuidePart:

@@ -9,6 +9,8 @@ from decks.bank.apart import spread
 # a bank that mixes names, numbers and sentences gives its answers away by their form
 _ORDER = (Kind.VOCABULARY, Kind.QUESTION, Kind.FACT, Kind.DETAIL)
 _FEWEST = 4
+_TOGETHER = 30
+"""Rivals are kept apart among so many parts at a time; all at once takes the square of the time."""
 
 
 def parted(items: Sequence[Item], most: int) -> list[list[Item]]:
@@ -32,8 +34,14 @@ def _groups(items: Sequence[Item]) -> list[list[Item]]:
 
 
 def _spread(group: Sequence[Item], most: int) -> list[list[Item]]:
-    parts = spread(_rivals(group), _rooms(len(group), most))
-    return [[group[item] for item in sorted(part)] for part in parts]
+    rooms = _rooms(len(group), most)
+    parts: list[list[Item]] = []
+    while rooms:
+        some, rooms = rooms[:_TOGETHER], rooms[_TOGETHER:]
+        items, group = group[: sum(some)], group[sum(some) :]
+        spread_over = spread(_rivals(items), some)
+        parts += [[items[item] for item in sorted(part)] for part in spread_over]
+    return parts
 
 
 def _rooms(count: int, most: int) -> list[int]:

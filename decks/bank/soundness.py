@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from cards.finding import Finding, Severity
 from cards.item import Item
+from cards.quoting import quoted
 from decks.bank.fits import fits_of, own_words
 from decks.bank.guide import Guide, GuidePart, as_one
 from decks.bank.matching import has_exactly_one, round_from
@@ -97,20 +98,14 @@ def _finding(swap: Swap) -> Finding:
 
 def _told_of_word(swap: Swap) -> tuple[str, str]:
     (item,) = swap.items
-    wrong = f"In the study guide both {_quoted(item.answer)} and {_quoted(swap.word)} fit here."
-    return wrong, f"Change this clue, so that only {_quoted(item.answer)} fits it."
+    wrong = f"In the study guide both {quoted(item.answer)} and {quoted(swap.word)} fit here."
+    return wrong, f"Change this clue, so that only {quoted(item.answer)} fits it."
 
 
 def _told_of_swap(items: list[Item]) -> tuple[str, str]:
     *others, last = items
-    first = ", ".join(f"{_quoted(item.answer)} ({item.prompt_place})" for item in others)
+    first = ", ".join(f"{quoted(item.answer)} ({item.prompt_place})" for item in others)
     turn = "be swapped" if len(items) == 2 else "change places"  # noqa: PLR2004  (a pair)
-    wrong = (
-        f"In the study guide {_quoted(last.answer)} and {first} can {turn}: both ways are right."
-    )
+    wrong = f"In the study guide {quoted(last.answer)} and {first} can {turn}: both ways are right."
     mend = "Change one of the clues, or give the items to different teams (column Team)."
     return wrong, mend
-
-
-def _quoted(text: str) -> str:
-    return f"“{' '.join(text.split())}”"

@@ -1,9 +1,8 @@
 """Who holds what, and what follows from it; the one thing in dealing that changes."""
 
-from collections import Counter
 from collections.abc import Sequence
 
-from decks.dealing.rivals import NO_RIVALS
+from decks.dealing.rivals import NO_RIVALS, Meeting
 from decks.dealing.stock import Fence, Stock
 
 Standing = tuple[int, ...]  # the spread of every load, then the number of clashes
@@ -20,7 +19,7 @@ class Holding:
     in one hand. All of them are kept up with every exchange.
     """
 
-    __slots__ = ("_rivals", "clashes", "fence", "free", "held", "owners", "stock", "sums")
+    __slots__ = ("_meetings", "clashes", "fence", "free", "held", "owners", "stock", "sums")
 
     def __init__(self, stock: Stock, owners: Sequence[int], fence: Fence) -> None:
         self.stock = stock
@@ -34,7 +33,7 @@ class Holding:
         self.sums = [[0 for _ in teams] for _ in self.stock.loads]
         self.held = [[0] * len(fence.least) for _ in teams]
         self.free: list[dict[int, list[int]]] = [{} for _ in teams]
-        self._rivals: list[Counter[int]] = [Counter() for _ in teams]
+        self._meetings = [Meeting(self.stock.rivals) for _ in teams]
         self.clashes = 0
         for item, owner in enumerate(owners):
             if owner != NOBODY:
@@ -60,12 +59,9 @@ class Holding:
 
     def clashes_of(self, item: int) -> int:
         """Return how many rivals an item has in its hand."""
-        group = self.stock.rivals.group[item]
-        if group == NO_RIVALS:
+        if self.stock.rivals.answer[item] == NO_RIVALS:
             return 0
-        beside = self.stock.rivals.beside[group]
-        hand = self._rivals[self.owners[item]]
-        return hand[group] - 1 + sum(hand[other] for other in beside)
+        return self._meetings[self.owners[item]].rivals_of(item)
 
     def room(self, load: int, one: int, other: int, most: int) -> Room:
         """Return the least and the most of a load that one team may lose to the other.
@@ -85,10 +81,10 @@ class Holding:
 
     def take(self, item: int) -> None:
         """Take an item out of its hand; it must be given before anything else is asked."""
-        team, group = self.owners[item], self.stock.rivals.group[item]
-        if group != NO_RIVALS:
+        team = self.owners[item]
+        if self.stock.rivals.answer[item] != NO_RIVALS:
             self.clashes -= self.clashes_of(item)
-            self._rivals[team][group] -= 1
+            self._meetings[team].add(item, -1)
         self._count(item, team, -1)
         if self.stock.homes[item] is None:
             self.free[team][self.stock.cells[item]].remove(item)
@@ -96,9 +92,8 @@ class Holding:
     def give(self, item: int, team: int) -> None:
         """Put an item that is in no hand into a team's."""
         self.owners[item] = team
-        group = self.stock.rivals.group[item]
-        if group != NO_RIVALS:
-            self._rivals[team][group] += 1
+        if self.stock.rivals.answer[item] != NO_RIVALS:
+            self._meetings[team].add(item)
             self.clashes += self.clashes_of(item)
         self._count(item, team, 1)
         if self.stock.homes[item] is None:

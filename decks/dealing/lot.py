@@ -9,6 +9,8 @@ from collections.abc import Sequence
 
 from decks.dealing.cells import Table
 from decks.dealing.even import Range
+from decks.dealing.flow import cheapest
+from decks.dealing.nests import Nests, two_nests
 from decks.dealing.program import Program, solve
 
 Counts = tuple[tuple[int, ...], ...]  # [team][cell], beside the pinned items
@@ -25,8 +27,9 @@ def draw(
     `tries` times. None means that there is no such deal, or that it was missed every time.
     """
     teams = len(table.pinned)
+    nests = two_nests([span.group for span in ranges], len(table.cells))
     for _ in range(tries):
-        hands = _draw_once(table, ranges, rng)
+        hands = _draw_once(table, ranges, nests, rng)
         if len(hands) == teams:
             return tuple(hands[team] for team in range(teams))
         if not hands:
@@ -35,7 +38,7 @@ def draw(
 
 
 def _draw_once(
-    table: Table, ranges: Sequence[Range], rng: random.Random
+    table: Table, ranges: Sequence[Range], nests: Nests | None, rng: random.Random
 ) -> dict[int, tuple[int, ...]]:
     """Draw hands until every team has one, or one finds none."""
     teams = list(range(len(table.pinned)))
@@ -45,7 +48,7 @@ def _draw_once(
     while teams:
         team = teams.pop()
         bounds = [_bounds(span, left, team, teams) for span in ranges]
-        hand = _hand(left, bounds, rng) if teams and any(left) else left
+        hand = _hand(left, bounds, nests, rng) if teams and any(left) else left
         if hand is None:
             break
         hands[team] = hand
@@ -69,17 +72,20 @@ def _bounds(span: Range, left: Sequence[int], team: int, others: Sequence[int]) 
 
 
 def _hand(
-    left: Sequence[int], bounds: Sequence[Bounds], rng: random.Random
+    left: Sequence[int], bounds: Sequence[Bounds], nests: Nests | None, rng: random.Random
 ) -> tuple[int, ...] | None:
     """Choose one hand, as counts per cell.
 
     With a weight drawn for every cell the cheapest hand is almost surely the only cheapest one
     (isolation lemma: Mulmuley, Vazirani and Vazirani 1987), so that the solver comes to it on any
-    machine, whatever its path.
+    machine, whatever its path, and so does a flow, which needs no solver to be loaded.
     """
+    weights = [rng.randrange(_WEIGHTS) for _ in left]
+    if nests is not None:
+        return cheapest(nests, [(lower, upper) for _span, lower, upper in bounds], left, weights)
     program = Program()
-    for have in left:
-        program.column(0, have, cost=rng.randrange(_WEIGHTS))
+    for have, weight in zip(left, weights, strict=True):
+        program.column(0, have, cost=weight)
     for span, lower, upper in bounds:
         program.row(lower, upper, [(cell, 1) for cell in span.group if left[cell]])
     return solve(program).values

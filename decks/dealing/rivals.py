@@ -13,45 +13,71 @@ NO_RIVALS = -1
 
 @dataclass(frozen=True, slots=True)
 class Rivals:
-    """Items in groups of one answer: all items of a group are rivals of each other.
+    """For each item the number of its answer, and the other answers that are right for its blank.
 
-    `group[item]` is the group's number, or -1 for an item without rivals; `beside[group]` holds
-    the other groups whose items are rivals of this group's, because of other right answers.
-    Groups keep a thousand items with the answer “yes” from being half a million pairs.
+    Numbers are given to the answers of items; `answer` is -1 for an item without rivals.
     """
 
-    group: tuple[int, ...]
-    beside: tuple[tuple[int, ...], ...]
+    answer: tuple[int, ...]
+    accepts: tuple[tuple[int, ...], ...]
+
+
+class Meeting:
+    """The rivals in one hand, counted by their answers.
+
+    Counts keep a thousand items with the answer “yes”, or that many blanks for which it is right,
+    from being half a million pairs.
+    """
+
+    __slots__ = ("_accepting", "_answers", "_both", "_rivals")
+
+    def __init__(self, rivals: Rivals) -> None:
+        self._rivals = rivals
+        self._answers: Counter[int] = Counter()
+        self._accepting: Counter[int] = Counter()
+        self._both: Counter[tuple[int, int]] = Counter()
+
+    def add(self, item: int, by: int = 1) -> None:
+        """Count an item in, or out again."""
+        answer = self._rivals.answer[item]
+        self._answers[answer] += by
+        for other in self._rivals.accepts[item]:
+            self._accepting[other] += by
+            self._both[answer, other] += by
+
+    def rivals_of(self, item: int) -> int:
+        """Return how many others an item, which is counted in, meets."""
+        answer = self._rivals.answer[item]
+        # two items that are right for each other are one pair
+        seen = sum(
+            self._answers[other] - self._both[other, answer] for other in self._rivals.accepts[item]
+        )
+        return self._answers[answer] - 1 + self._accepting[answer] + seen
 
 
 def rivals_among(items: Sequence[Item]) -> Rivals:
     """Find the items of which the one's answer is right for the other's prompt."""
-    signs = [(folded(item.answer), tuple(sorted(accepted(item)))) for item in items]
-    groups = {sign: number for number, sign in enumerate(sorted(set(signs)))}
-    by_answer: dict[str, list[int]] = {}
-    for (answer, _texts), number in groups.items():
-        by_answer.setdefault(answer, []).append(number)
-    beside: list[set[int]] = [set() for _ in groups]
-    for (_answer, texts), number in groups.items():
-        for other in (found for text in texts for found in by_answer.get(text, ())):
-            beside[number].add(other)
-            beside[other].add(number)
-    numbers = [groups[sign] for sign in signs]
-    size = Counter(numbers)
+    answers = [folded(item.answer) for item in items]
+    number = {answer: n for n, answer in enumerate(sorted(set(answers)))}
+    right = [{number[text] for text in accepted(item) if text in number} for item in items]
+    own = [number[answer] for answer in answers]
+    accepts = [tuple(sorted(texts - {n})) for texts, n in zip(right, own, strict=True)]
+    wanted = Counter(n for texts in right for n in texts)
+    alone = [wanted[n] == 1 and not others for n, others in zip(own, accepts, strict=True)]
     return Rivals(
-        tuple(n if size[n] > 1 or len(beside[n]) > 1 else NO_RIVALS for n in numbers),
-        tuple(tuple(sorted(others - {n})) for n, others in enumerate(beside)),
+        tuple(NO_RIVALS if lone else n for n, lone in zip(own, alone, strict=True)), tuple(accepts)
     )
 
 
 def clashes_in(hand: Sequence[Item]) -> int:
     """Return the number of pairs of rivals in a hand."""
     rivals = rivals_among(hand)
-    size = Counter(rivals.group)
-    size.pop(NO_RIVALS, None)
-    alike = sum(count * (count - 1) for count in size.values())
-    across = sum(count * size[other] for n, count in size.items() for other in rivals.beside[n])
-    return (alike + across) // 2
+    meeting, clashes = Meeting(rivals), 0
+    for item, answer in enumerate(rivals.answer):
+        if answer != NO_RIVALS:
+            meeting.add(item)
+            clashes += meeting.rivals_of(item)
+    return clashes
 
 
 def fewest_clashes(items: Sequence[Item], homes: Sequence[int | None], teams: int) -> int:

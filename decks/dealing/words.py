@@ -4,6 +4,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 from cards.item import folded
+from cards.quoting import quoted
 from decks.dealing.deal import CARDS, Deal, Goal
 from decks.words import counted, listed
 
@@ -95,7 +96,7 @@ def _uneven(goal: Goal) -> str:
         return ""
     worst = [value for value, held in goal.counts if max(held) - min(held) == goal.reached]
     if len(worst) == 1:
-        return f"Cards of {goal.name} “{worst[0]}” differ by up to {goal.reached}."
+        return f"Cards of {goal.name} {quoted(worst[0])} differ by up to {goal.reached}."
     return f"Cards of some {goal.name}s differ by up to {goal.reached}."
 
 

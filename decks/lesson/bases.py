@@ -81,11 +81,12 @@ def _topic(item: Item) -> str:
 
 def _placed(items: list[Item], topics: Sequence[str]) -> list[Item]:
     """Return the items with as many as can be at bases whose topic was another."""
-    fits = [
-        [n for n in range(len(items)) if n >= len(topics) or _changes(topics[n], _topic(item))]
-        for item in items
-    ]
-    base_of = _most_pairs(fits, len(items))
+    own = [_topic(item) for item in items]
+    open_to = {
+        topic: [n for n in range(len(own)) if n >= len(topics) or _changes(topics[n], topic)]
+        for topic in set(own)
+    }
+    base_of = _most_pairs([open_to[topic] for topic in own], len(items))
     free = iter(sorted(set(range(len(items))) - set(base_of.values())))
     at = {base_of[n] if n in base_of else next(free): item for n, item in enumerate(items)}
     return [at[base] for base in range(len(items))]
@@ -97,21 +98,31 @@ def _changes(before: str, after: str) -> bool:
 
 
 def _most_pairs(fits: Sequence[Sequence[int]], bases: int) -> dict[int, int]:
-    """Return item -> base for as many items as can have a base that fits (Kuhn 1955)."""
+    """Return item -> base for as many items as can have a base that fits (Kuhn 1955).
+
+    A free base is looked for before one that is held, so that moving up goes not deep.
+    """
     holder: list[int | None] = [None] * bases
+    in_vain: set[int] = set()
 
     def find(item: int, seen: set[int]) -> bool:
+        free = next((base for base in fits[item] if holder[base] is None), None)
+        if free is not None:
+            holder[free] = item
+            return True
         for base in fits[item]:
             if base in seen:
                 continue
             seen.add(base)
-            if holder[base] is None or find(_held(holder, base), seen):
+            if find(_held(holder, base), seen):
                 holder[base] = item
                 return True
         return False
 
-    for item in range(len(fits)):
-        find(item, set())
+    for item, fitting in enumerate(fits):
+        # where one item found none, no other that fits the same bases will
+        if id(fitting) not in in_vain and not find(item, set()):
+            in_vain.add(id(fitting))
     return {item: base for base, item in enumerate(holder) if item is not None}
 
 

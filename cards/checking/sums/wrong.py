@@ -10,7 +10,7 @@ from cards.checking.sums.numerals import Style
 from cards.checking.sums.signs import on_one_line
 from cards.checking.sums.tokens import LONGEST
 from cards.content import Content
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 
 _MEND = "Correct the answer, or the sum; if both are meant, name the other under Also right."
 

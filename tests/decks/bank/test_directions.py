@@ -3,14 +3,14 @@
 import pytest
 from strategies import card
 
-from decks.bank import directions, make_guide
+from decks.bank import Pool, directions, make_guide
 from decks.recipe import Support
 
 
 def said(answers, extra=(), **more):
     blanks = [card(number, answer=answer) for number, answer in enumerate(answers)]
     pool = [card(100 + number, answer=word) for number, word in enumerate(extra)]
-    guide = make_guide(None, blanks, pool, extra_words=len(extra), seed="shore", **more)
+    guide = make_guide(None, blanks, Pool(pool), extra_words=len(extra), seed="shore", **more)
     return directions(guide.parts[0])
 
 
@@ -54,6 +54,11 @@ def test_sentences_and_numbers_are_called_answers(answer):
     )
 
 
+def test_a_name_of_up_to_three_words_is_called_a_word():
+    assert said(["low spring tide", "crab"]).startswith("Write one word from")
+    assert said(["a low spring tide", "crab"]).startswith("Write one answer from")
+
+
 def test_an_answer_may_be_used_again():
     assert said(["144", "144", "12"]).endswith("An answer may be used more than once.")
 
@@ -61,7 +66,7 @@ def test_an_answer_may_be_used_again():
 def part_of(*answers, extra=()):
     blanks = [card(number, answer=answer) for number, answer in enumerate(answers)]
     pool = [card(100 + number, answer=word) for number, word in enumerate(extra)]
-    return make_guide(None, blanks, pool, extra_words=len(extra), seed="shore").parts[0]
+    return make_guide(None, blanks, Pool(pool), extra_words=len(extra), seed="shore").parts[0]
 
 
 HINTS = (
@@ -97,6 +102,7 @@ GATHERED = "Your team’s word cards are the word bank. Write one word on each l
     ("answers", "support", "told"),
     [
         (("crab", "eel"), Support.NONE, f"{GATHERED} Each card is used once at most."),
+        (("crab",), Support.NONE, GATHERED.replace("each", "the")),
         (("crab", "Crab"), Support.NONE, f"{GATHERED} A word may be used more than once."),
         (("crab", "eel"), Support.HINTS, f"{GATHERED} Each card is used once at most. {HINTS}"),
         (

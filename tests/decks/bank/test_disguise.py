@@ -12,7 +12,7 @@ import pytest
 
 from cards.item import Kind
 from cards.reading import read
-from decks.bank import make_guide
+from decks.bank import Pool, make_guide
 from decks.dealing import deal_shares
 
 SAMPLE = Path(__file__).parents[3] / "sample_content" / "Saltmarsh week.xlsx"
@@ -60,7 +60,7 @@ def test_the_odd_one_out_is_an_extra_word_no_more_often_than_an_answer(shared):
     for seed in map(str, range(1, 51)):
         hands = deal_shares(items, TEAMS, seed).hands if shared else (tuple(items),)
         for team, hand in zip(TEAMS, hands, strict=False):
-            parts += make_guide(team, hand, items, extra_words=2, seed=seed).parts
+            parts += make_guide(team, hand, Pool(items), extra_words=2, seed=seed).parts
     extra, answer = rates(parts)
     assert extra <= answer
 

@@ -1,17 +1,18 @@
 """Extra words are right for no blank, and look as if they could be."""
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from strategies import card
 
 from cards.item import Kind, folded
-from decks.bank import make_guide
+from decks.bank import Pool, make_guide
 
 WORDS = st.sampled_from(["ebb", "Ebb", "flood", "spring", "neap", "slack", "rip", "surge"])
 
 
 def extras(blanks, pool, count=2, seed="shore"):
-    (part,) = make_guide("Otter", blanks, pool, extra_words=count, seed=seed).parts
+    (part,) = make_guide("Otter", blanks, Pool(pool), extra_words=count, seed=seed).parts
     return part.extra_words
 
 
@@ -26,7 +27,7 @@ def pools(draw):
 
 @given(pools(), st.integers(1, 4))
 def test_no_extra_word_is_right_for_a_blank(pool, count):
-    for part in make_guide(None, pool[:3], pool, extra_words=count, seed="x").parts:
+    for part in make_guide(None, pool[:3], Pool(pool), extra_words=count, seed="x").parts:
         right = {folded(t) for blank in part.blanks for t in (blank.answer, *blank.also_right)}
         assert not right & set(map(folded, part.extra_words))
 
@@ -75,6 +76,27 @@ def test_a_number_is_not_mixed_among_words():
     assert extras(blanks, pool, 1) == ("limpet",)
 
 
+@pytest.mark.parametrize(
+    ("answers", "like", "unlike"),
+    [
+        (["Heron", "Otter"], "Curlew", "gannet"),
+        (["heron", "otter"], "gannet", "Curlew"),
+        (["10 m", "25 m"], "40 m", "a km"),
+        # two letters shorter than the shortest answer, or longer than the longest, and no more
+        (["crab"], "limpet", "lugworm"),
+        (["limpet"], "crab", "eel"),
+        (["crab", "sandhopper"], "bladderwrack", "oystercatcher"),
+        (["crab", "sandhopper"], "barnacle", "sea slug"),
+        (["crab", "a small crab"], "sea slug", "one of a few"),
+    ],
+)
+def test_a_word_of_the_form_of_the_answers_comes_first(answers, like, unlike):
+    blanks = [card(n, answer=answer) for n, answer in enumerate(answers)]
+    pool = [card(10, answer=unlike), card(11, answer=like)]
+    for seed in map(str, range(10)):
+        assert extras(blanks, pool, 1, seed) == (like,)
+
+
 def test_another_seed_takes_other_words():
     pool = [card(number) for number in range(40)]
     assert len({extras(pool[:1], pool, 2, str(seed)) for seed in range(10)}) > 5
@@ -83,7 +105,7 @@ def test_another_seed_takes_other_words():
 def test_line_breaks_in_an_answer_are_spaces_in_the_bank():
     blank = card(0, answer="rock\n pool")
     (part,) = make_guide(
-        None, [blank], [card(1, answer="spring\r\ntide")], extra_words=1, seed="x"
+        None, [blank], Pool([card(1, answer="spring\r\ntide")]), extra_words=1, seed="x"
     ).parts
     assert part.bank == ("rock pool", "spring tide")
     assert part.extra_words == ("spring tide",)

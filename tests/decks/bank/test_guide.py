@@ -8,12 +8,12 @@ from hypothesis import strategies as st
 from strategies import card, decks
 
 from cards.item import Kind, folded
-from decks.bank import make_guide
+from decks.bank import Pool, make_guide
 
 
 def guide_of(items, pool=None, *, team="Otter", **choices):
     pool = items if pool is None else pool
-    return make_guide(team, items, pool, **{"extra_words": 2, "seed": "shore"} | choices)
+    return make_guide(team, items, Pool(pool), **{"extra_words": 2, "seed": "shore"} | choices)
 
 
 @settings(deadline=None)
@@ -53,6 +53,22 @@ def test_a_kind_of_fewer_items_stands_behind_the_kind_before_it():
     assert [blank.kind for blank in part.blanks] == sorted(kinds, reverse=True)
 
 
+def test_and_so_it_does_in_every_part_of_a_few_blanks():
+    kinds = [Kind.QUESTION] * 2 + [Kind.VOCABULARY] * 8
+    guide = guide_of([card(number, kind=kind) for number, kind in enumerate(kinds)], most=4)
+    shown = [blank.kind for part in guide.parts for blank in part.blanks]
+    assert shown == sorted(kinds, reverse=True)
+
+
+def test_a_small_kind_at_the_end_leaves_the_other_kinds_their_own_banks():
+    kinds = [Kind.VOCABULARY] * 5 + [Kind.QUESTION] * 5 + [Kind.FACT] * 3
+    guide = guide_of([card(number, kind=kind) for number, kind in enumerate(kinds)])
+    assert [{blank.kind for blank in part.blanks} for part in guide.parts] == [
+        {Kind.VOCABULARY},
+        {Kind.QUESTION, Kind.FACT},
+    ]
+
+
 def test_items_with_the_same_answer_stand_in_different_parts():
     items = [card(number) for number in range(10)]
     twins = [card(number, answer="Lugworm" if number % 2 else "lugworm") for number in (10, 11)]
@@ -86,9 +102,9 @@ def test_guessing_earns_the_share_of_blanks_in_words():
 
 
 def test_the_bank_is_in_the_order_of_a_dictionary():
-    words = ["wrack", "Zostera", "élan", "eel", "Ebb", "ångström", "anemone"]
+    words = ["wrack", "Zostera", "écume", "eel", "Ebb", "ångström", "anemone"]
     (part,) = guide_of([card(n, answer=w) for n, w in enumerate(words)], extra_words=0).parts
-    assert part.bank == ("anemone", "ångström", "Ebb", "eel", "élan", "wrack", "Zostera")
+    assert part.bank == ("anemone", "ångström", "Ebb", "écume", "eel", "wrack", "Zostera")
 
 
 def test_numbers_stand_by_size():

@@ -24,6 +24,7 @@ def hint(answer):
         ("heron’s nest", "h____’_ n___"),
         ("“ebb”", "“e__”"),
         ("(ebb) tide", "(e__) t___"),
+        ("'ebb' \"tide\"", "'e__' \"t___\""),
         ("rock\npool", "r___ p___"),
     ],
 )

@@ -7,13 +7,13 @@ from hypothesis import strategies as st
 from strategies import card, decks
 
 from cards.item import Kind, folded
-from decks.bank import has_one_word_each, is_sound, make_guide
+from decks.bank import Pool, has_one_word_each, is_sound, make_guide
 from decks.bank.telling import about_cards
 
 
 def both(items, pool, **choices):
     return make_guide(
-        "Otter", items, pool, **{"extra_words": 2, "seed": "shore", "second": True} | choices
+        "Otter", items, Pool(pool), **{"extra_words": 2, "seed": "shore", "second": True} | choices
     )
 
 
@@ -90,13 +90,31 @@ def test_a_word_of_the_length_of_an_answer_comes_before_a_longer_one():
         assert set(part.extra_words) == set(like)
 
 
+SHORT_OR_LONG = {"goby", "tern", "cuttlebone", "periwinkle"}
+BETWEEN = {"lugworm", "anemone", "barnacle", "dogwhelk"}
+"""Words nearer to the length of no answer than three letters, for answers of 4 and 10 letters."""
+
+
+def test_closer_words_are_near_to_one_answer_and_not_to_all_on_average():
+    blanks = [card(0, answer="crab"), card(1, answer="sandhopper")]
+    pool = [card(n, answer=word) for n, word in enumerate(sorted(SHORT_OR_LONG | BETWEEN), 10)]
+    usual = set()
+    for seed in map(str, range(10)):
+        guide = both(blanks, pool, extra_words=0, seed=seed)
+        assert set(guide.second[0].extra_words) == SHORT_OR_LONG
+        closer = both(blanks, pool, extra_words=4, seed=seed, closer=True)
+        assert set(closer.parts[0].extra_words) == SHORT_OR_LONG
+        usual |= set(both(blanks, pool, extra_words=4, seed=seed).parts[0].extra_words)
+    assert usual & BETWEEN
+
+
 def test_cards_are_one_bank_for_all_parts():
     items = [card(number) for number in range(10)]
     rivals = [
         card(10, answer="wrack", also_right=("seaweed",)),
         card(11, answer="seaweed", also_right=("wrack",)),
     ]
-    guide = make_guide("Otter", items + rivals, [], extra_words=0, seed="shore")
+    guide = make_guide("Otter", items + rivals, Pool([]), extra_words=0, seed="shore")
     assert len(guide.parts) == 2
     told = about_cards(guide)
     assert told.startswith("Part 1, blank ")

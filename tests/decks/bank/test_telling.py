@@ -3,7 +3,7 @@
 import pytest
 from strategies import card
 
-from decks.bank import make_guide
+from decks.bank import Pool, make_guide
 from decks.bank.telling import about_guessing, about_last_blank, about_solutions
 
 
@@ -14,7 +14,7 @@ def part(*answers, extra=(), asked=None):
         items.append(card(number, answer=answer, also_right=tuple(more)))
     pool = [card(100 + number, answer=word) for number, word in enumerate(extra)]
     extra_words = len(extra) if asked is None else asked
-    (only,) = make_guide(None, items, pool, extra_words=extra_words, seed="shore").parts
+    (only,) = make_guide(None, items, Pool(pool), extra_words=extra_words, seed="shore").parts
     return only
 
 
@@ -33,6 +33,7 @@ def test_eight_blanks_and_ten_words():
     [
         (("ebb",), (), "1.0 of 1 on average; right by luck: always."),
         (("ebb",), ("crab", "eel"), "0.3 of 1 on average; right by luck: 1 time in 3."),
+        (("ebb", "flood"), (), "1.0 of 2 on average; all right by luck: 1 time in 2."),
         # the twins are right once in two each, and so is the third: 1 in 8
         (("ebb", "Ebb", "flood"), (), "1.5 of 3 on average; all right by luck: 1 time in 8."),
         # of six ways to fill three blanks two are right
@@ -99,6 +100,12 @@ def test_answers_that_can_be_swapped_are_named_by_their_blanks():
     assert about_solutions(swapped) == (
         f"Blanks {first} and {second}: accept their answers either way round."
     )
+    for words in (("ebb|rip", "rip|neap", "neap|ebb"), ("ebb|neap", "rip|ebb", "neap|rip")):
+        round_about = part("crab", *words)
+        one, two, three = numbers(round_about, "ebb", "rip", "neap")
+        assert about_solutions(round_about) == (
+            f"Blanks {one}, {two} and {three}: accept their answers changed round."
+        )
     again = part("twelve", "Twelve|dozen", "dozen")
     (number,) = numbers(again, "Twelve")
     assert about_solutions(again) == f"Blank {number}: accept “dozen” too."

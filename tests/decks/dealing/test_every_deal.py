@@ -3,6 +3,7 @@
 from collections import Counter
 from itertools import combinations, product
 
+import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from strategies import TEAMS, card, decks
@@ -115,3 +116,34 @@ def test_nor_where_every_card_has_a_share_of_its_own(deck, shares):
     items, teams = deck
     known = {item.prompt: share for item, share in zip(items, shares, strict=False)}
     assert_none_is_fairer(items, teams, lambda item: known[item.prompt])
+
+
+@pytest.mark.parametrize(
+    ("teams", "rows", "pins"),
+    [
+        # level, topic, kind, words of the answer
+        (3, ((3, 0, 0, 1), (3, 1, 1, 9), (3, 0, 1, 4), (3, 1, 0, 2)), {}),
+        (3, ((1, 0, 0, 9), (1, 0, 1, 2), (3, 0, 1, 6), (3, 0, 0, 6)), {}),
+        (3, ((2, 0, 1, 1), (1, 0, 1, 6), (2, 1, 1, 4), (1, 1, 1, 4)), {}),
+        # kinds cannot be as even as counting alone allows, and words would like them less even
+        (
+            2,
+            (
+                *((1, 1, 0, 4), (2, 1, 1, 9), (3, 1, 0, 1), (1, 0, 2, 1)),
+                *((2, 0, 0, 9), (1, 0, 2, 6), (3, 0, 0, 6)),
+            ),
+            {1: "Heron", 3: "Heron", 5: "Otter", 6: "Otter"},
+        ),
+    ],
+)
+def test_nor_where_exchanges_alone_end_above_the_best(teams, rows, pins):
+    kinds = tuple(Kind)
+    items = [
+        card(
+            *(n, level, f"Topic {topic}", kinds[kind]),
+            answer=" ".join([f"weed{n}"] * long),
+            team=pins.get(n),
+        )
+        for n, (level, topic, kind, long) in enumerate(rows)
+    ]
+    assert_none_is_fairer(items, TEAMS[:teams])

@@ -62,6 +62,15 @@ def test_hands_of_unlike_size():
     )
 
 
+def test_up_to_three_teams_with_items_of_their_own_are_listed():
+    pinned = [card(n, team=TEAMS[n % 3]) for n in range(6)]
+    skewed = [card(n, team="Heron") for n in range(6, 10)]
+    assert sentence(pinned + skewed).endswith(
+        "With 6 cards set to Heron, 2 cards set to Otter and 2 cards set to Samphire, "
+        "no deal can be more even."
+    )
+
+
 def test_many_teams_with_items_of_their_own_are_not_listed():
     pinned = [card(n, team=TEAMS[n % 4]) for n in range(8)]
     skewed = [card(n, team="Heron") for n in range(8, 12)]

@@ -104,3 +104,8 @@ def test_equal_sets_hold_as_many_of_each_level_within_one(kinds, sets):
 )
 def test_sets_are_as_many_as_wanted_or_of_about_eight_bases(items, wanted, sets):
     assert sets_for(items, wanted, 12) == sets
+
+
+def test_sets_of_thousands_are_laid_out_without_running_deep():
+    sets = [[item(base + 3000 * n, topic="Tides") for base in range(3000)] for n in range(2)]
+    assert [len(each) for each in at_bases(sets)] == [3000, 3000]
