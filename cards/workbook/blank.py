@@ -15,6 +15,7 @@ from cards.workbook.lists import offer, without_flags
 from cards.workbook.offers import Offers
 from cards.workbook.package import packed
 from cards.workbook.start_here import write_start_here
+from cards.workbook.tones import NEEDED, PANEL, QUIET, letters_on
 
 _ROWS = 500
 """How far down the lists of values reach."""
@@ -65,7 +66,7 @@ def _head(sheet: Worksheet, number: int, column: plan.Column) -> None:
         (1, number),
         column.heading,
         font=look.font(bold=True),
-        fill=look.fill(look.NEEDED if column.needed else look.PANEL),
+        fill=look.fill(NEEDED if column.needed else PANEL),
         border=look.hairline(),
         alignment=look.wrapped(vertical="center"),
     )
@@ -78,9 +79,7 @@ def _write_teams(book: Workbook, offers: Offers, rows: Rows) -> None:
     offer(sheet, 2, rows=(2, last), choices=tuple(offers.colours), hint=plan.TEAMS.columns[1].note)
     for word, tone in offers.colours.items():
         argb = f"FF{tone.removeprefix('#')}"
-        style = DifferentialStyle(
-            font=Font(color=look.letters_on(argb)), fill=PatternFill(bgColor=argb)
-        )
+        style = DifferentialStyle(font=Font(color=letters_on(argb)), fill=PatternFill(bgColor=argb))
         rule = Rule("cellIs", operator="equal", formula=[f'"{word}"'], dxf=style)
         sheet.conditional_formatting.add(f"B2:B{last}", rule)
 
@@ -88,7 +87,7 @@ def _write_teams(book: Workbook, offers: Offers, rows: Rows) -> None:
 def _write_deck(book: Workbook, offers: Offers) -> None:
     rows = tuple((setting.name, setting.value, f"{setting.what}.") for setting in offers.settings)
     sheet = _write_sheet(book, plan.DECK, rows)
-    fonts = (look.font(bold=True), look.font(), look.font(color=look.QUIET))
+    fonts = (look.font(bold=True), look.font(), look.font(color=QUIET))
     middle = look.wrapped(vertical="center")
     for row, setting in enumerate(offers.settings, start=2):
         sheet.row_dimensions[row].height = 26

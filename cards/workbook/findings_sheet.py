@@ -12,6 +12,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.finding import Finding, Severity
 from cards.workbook import look
+from cards.workbook.tones import LINK, PANEL, QUIET
 
 TINTS = {
     Severity.ERROR: "FFF7D4CE",
@@ -44,7 +45,7 @@ def write_findings(book: Workbook, name: str, marks: Sequence[tuple[Finding, Any
     look.write(
         sheet, (1, 1), title, font=look.font(size=18, bold=True), alignment=look.on_one_line()
     )
-    quiet = look.font(color=look.QUIET)
+    quiet = look.font(color=QUIET)
     look.write(sheet, (2, 1), _DIRECTIONS, font=quiet, alignment=look.on_one_line())
     sheet.row_dimensions[1].height, sheet.row_dimensions[2].height = 36, 24
     _write_headings(sheet)
@@ -73,7 +74,7 @@ def _tally(findings: Sequence[Finding]) -> str:
 
 def _write_headings(sheet: Worksheet) -> None:
     for column, (heading, width) in enumerate(_HEADINGS, start=1):
-        style = {"font": look.font(bold=True), "fill": look.fill(look.PANEL)}
+        style = {"font": look.font(bold=True), "fill": look.fill(PANEL)}
         look.write(sheet, (_HEADED, column), heading, border=look.hairline(), **style)
         sheet.column_dimensions["ABCDE"[column - 1]].width = width
     sheet.row_dimensions[_HEADED].height = 24
@@ -103,4 +104,4 @@ def _lines(text: str, width: int) -> int:
 def _link(at: Any, cell: Any) -> None:  # noqa: ANN401 - openpyxl's cells have no common type
     location = f"{quote_sheetname(cell.parent.title)}!{cell.coordinate}"
     at.hyperlink = Hyperlink(ref=at.coordinate, location=location)
-    at.font = look.font(color=look.LINK, underline="single")
+    at.font = look.font(color=LINK, underline="single")

@@ -1,6 +1,5 @@
 """How the workbooks that we write look: the tones of the papers, in a spreadsheet's terms."""
 
-import re
 from typing import Any
 
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
@@ -8,14 +7,8 @@ from openpyxl.worksheet.header_footer import HeaderFooterItem, _HeaderFooterPart
 from openpyxl.worksheet.properties import PageSetupProperties
 from openpyxl.worksheet.worksheet import Worksheet
 
-INK, QUIET, LINK = "FF1E2333", "FF5B6172", "FF1F5C99"
-HAIRLINE, PANEL, NEEDED = "FFC9CCD6", "FFF1F2F7", "FFDDE1EE"
-
-TEXT = "@"
-"""The number format that leaves what is typed as it is: `3/4` stays `3/4`."""
-
-# What XML has no place for.
-_NOT_ALLOWED = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
+from cards.workbook.texts import TEXT, escaped, writable
+from cards.workbook.tones import HAIRLINE, INK
 
 
 def font(**changes: Any) -> Font:  # noqa: ANN401 - whatever openpyxl's fonts take
@@ -50,30 +43,11 @@ def hairline() -> Border:
     return Border(bottom=Side("thin", color=HAIRLINE))
 
 
-def letters_on(tone: str) -> str:
-    """Return the tone of letters that can be read on a tone `AARRGGBB`: ink, or white."""
-    red, green, blue = (_light(int(tone[i : i + 2], 16)) for i in (2, 4, 6))
-    luminance = 0.2126 * red + 0.7152 * green + 0.0722 * blue
-    # Above this, ink stands out more than white does (WCAG 2.2, relative luminance).
-    return INK if luminance > 0.21 else "FFFFFFFF"  # noqa: PLR2004
-
-
-def _light(value: int) -> float:
-    """Return the linear light of an sRGB value from 0 to 255 (IEC 61966-2-1)."""
-    share = value / 255
-    return share / 12.92 if share <= 0.04045 else ((share + 0.055) / 1.055) ** 2.4  # noqa: PLR2004
-
-
 def dress(cell: Any, **style: Any) -> None:  # noqa: ANN401 - openpyxl's cells have no common type
     """Style a cell as what is typed into it: text, from the top, in the workbook's font."""
     plain = {"font": font(), "alignment": wrapped(), "number_format": TEXT}
     for name, value in (plain | style).items():
         setattr(cell, name, value)
-
-
-def writable(text: str) -> str:
-    """Return a text with a sign in place of each character that the file cannot hold."""
-    return _NOT_ALLOWED.sub("\N{REPLACEMENT CHARACTER}", text)
 
 
 def write(
@@ -84,7 +58,7 @@ def write(
 ) -> Any:  # noqa: ANN401 - openpyxl's cells have no common type
     """Write a text into the cell at (row, column) and return it; text is never a formula."""
     cell: Any = sheet.cell(*at)
-    cell.value = writable(text)
+    cell.value = escaped(writable(text))
     cell.data_type = "s"
     dress(cell, **style)
     return cell

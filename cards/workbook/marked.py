@@ -21,6 +21,7 @@ from cards.workbook.notes import AUTHOR, note_on, without_ours
 from cards.workbook.package import packed
 from cards.workbook.results import putting
 from cards.workbook.source import opened
+from cards.workbook.tones import INK
 
 _ORDER = tuple(Severity)
 _NOTE_WIDTH, _LETTERS_A_LINE, _LINE_HEIGHT = 320, 44, 19
@@ -40,6 +41,8 @@ def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
             _mark(cell, about)
         _show_first(book, write_findings(book, path.name, marks))
         return packed(book, putting(results, [sheet.title for sheet in book.worksheets]))
+    except UnreadableFileError:
+        raise
     # What the library does not know in a workbook can fail in whatever way.
     except Exception as error:
         raise UnreadableFileError(
@@ -84,7 +87,7 @@ def _mark(cell: Any, findings: Sequence[Finding]) -> None:  # noqa: ANN401 - as 
     cell.fill = look.fill(TINTS[worst])
     # White letters on a dark fill would vanish on a light one.
     font = copy(cell.font)
-    font.color = Color(look.INK)
+    font.color = Color(INK)
     cell.font = font
     before = cell.comment.text if cell.comment else ""
     author = cell.comment.author if cell.comment else AUTHOR

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from cards.finding import Finding
-from cards.workbook.look import writable
+from cards.workbook.texts import escaped, writable
 
 AUTHOR = "Fairdeal"
 # By this line our part of a note is known again, whichever program has saved it meanwhile.
@@ -29,4 +29,4 @@ def without_ours(note: str) -> str:
 
 
 def _line(text: str) -> str:
-    return writable(" ".join(text.split()))
+    return escaped(writable(" ".join(text.split())))

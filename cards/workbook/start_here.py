@@ -7,6 +7,7 @@ from openpyxl.worksheet.hyperlink import Hyperlink
 from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.workbook import look
+from cards.workbook.tones import LINK, QUIET
 
 NAME = "Start here"
 # Reading knows this sheet by its name and by the first word of this title.
@@ -30,7 +31,7 @@ def write_start_here(book: Workbook, name: str) -> None:
     """Write the sheet into a workbook that has the sheets it speaks of; `name` is the file's."""
     sheet = book.create_sheet(NAME, 0)
     sheet.column_dimensions["A"].width, sheet.column_dimensions["B"].width = 18, 90
-    title, quiet = look.font(size=22, bold=True), look.font(size=13, color=look.QUIET)
+    title, quiet = look.font(size=22, bold=True), look.font(size=13, color=QUIET)
     look.write(sheet, (1, 1), _TITLE, font=title, alignment=look.on_one_line())
     look.write(sheet, (2, 1), _DIRECTIONS, font=quiet, alignment=look.on_one_line())
     sheet.row_dimensions[1].height, sheet.row_dimensions[2].height = 42, 34
@@ -51,4 +52,4 @@ def _write_line(sheet: Worksheet, row: int, about: str, line: str) -> None:
 
 def _link(cell: Any, sheet_name: str) -> None:  # noqa: ANN401 - openpyxl's cells have no common type
     cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{sheet_name}'!A2")
-    cell.font = look.font(bold=True, color=look.LINK)
+    cell.font = look.font(bold=True, color=LINK)

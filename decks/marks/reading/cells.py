@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from cards.finding import Finding, Severity
 from cards.place import Place
-from cards.reading.quoting import quoted
+from cards.quoting import quoted
 from cards.reading.table import Doubt, Row, Table
 
 _NUMBER = re.compile(r"([-−–]?)(\d{1,9})(?:[.,](\d{1,9}))?")

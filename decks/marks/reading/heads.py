@@ -7,9 +7,9 @@ from enum import Enum, auto
 from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.place import Place
+from cards.quoting import quoted
 from cards.reading.headings import key
 from cards.reading.near import near_miss
-from cards.reading.quoting import quoted
 from cards.reading.table import Row, Table
 from decks.marks.forms import Blank, blank_named
 from decks.words import listed

@@ -5,9 +5,9 @@ from dataclasses import dataclass, field
 
 from cards.finding import Severity
 from cards.item import folded
+from cards.quoting import quoted
 from cards.reading.headings import key
 from cards.reading.near import near_miss
-from cards.reading.quoting import quoted
 from cards.reading.table import Row
 from decks.deck import Deck
 from decks.marks.forms import TallyRow, owner_word, tally_rows

@@ -2,19 +2,13 @@
 
 from itertools import pairwise
 
-from openpyxl import Workbook
-from openpyxl.formatting.rule import Rule
-from openpyxl.styles import PatternFill
-from openpyxl.styles.differential import DifferentialStyle
-from openpyxl.utils import get_column_letter
-from openpyxl.worksheet.datavalidation import DataValidation
-from openpyxl.worksheet.worksheet import Worksheet
-
-from cards.workbook import look
+from cards.place import column_letters
 from decks.deck import Deck
 from decks.marks.forms import has_same_cards, owner_word, tally_rows
 from decks.marks.sheet import cells
-from decks.marks.sheet.cells import COUNT, HEADED, SHARE
+from decks.marks.sheet.cells import HEADED
+from decks.marks.sheet.styles import SHARE, SUM_LABEL, result
+from decks.marks.sheet.writing import Area, Book, Sheet, name_of, span
 
 TALLY = "Tally"
 DIRECTIONS = (
@@ -25,12 +19,18 @@ DIRECTIONS = (
     "An answer that a team gives together counts once: one try, however many were in the team.",
 )
 _MORE_RIGHT = "FFF7D4CE"
-_HINT = "A whole number: 0 or more. Right cannot be more than tries."
+_TAKEN = {
+    "validate": "integer",
+    "criteria": ">=",
+    "value": 0,
+    "error_title": "Not a mark",
+    "error_message": "A whole number: 0 or more. Right cannot be more than tries.",
+}
 
 
-def add_tally_sheet(book: Workbook, deck: Deck) -> None:
+def add_tally_sheet(book: Book, deck: Deck) -> None:
     """Add the tally of a deck: a row for each card, or for each item where all have the same."""
-    sheet: Worksheet = book.create_sheet(TALLY)
+    sheet = book.add_sheet(TALLY)
     cells.top(sheet, f"What was right: {deck.name}", DIRECTIONS)
     headings = [("Card", 9.0), (owner_word(deck), 16.0), ("On the card", 66.0)]
     if has_same_cards(deck):
@@ -43,13 +43,12 @@ def add_tally_sheet(book: Workbook, deck: Deck) -> None:
     cells.heading(sheet, tries + 2, "Share right", width=14, filled_in=False)
     last = _rows(sheet, deck, tries)
     _sums(sheet, tries, last)
-    _rules(sheet, tries, last)
-    look.keep_in_sight(sheet, row=HEADED)
-    look.print_wide(sheet)
-    sheet.sheet_view.showGridLines = False
+    _rules(sheet, (HEADED + 1, tries, last, tries + 1))
+    sheet.keep_in_sight(row=HEADED, heads=HEADED)
+    sheet.print_wide()
 
 
-def _rows(sheet: Worksheet, deck: Deck, tries: int) -> int:
+def _rows(sheet: Sheet, deck: Deck, tries: int) -> int:
     """Write the rows and return the number of the last."""
     rows = tally_rows(deck)
     begins = [False, *(one.owner != other.owner for one, other in pairwise(rows))]
@@ -60,39 +59,29 @@ def _rows(sheet: Worksheet, deck: Deck, tries: int) -> int:
         cells.to_fill_in(sheet, (number, tries), first=first)
         cells.to_fill_in(sheet, (number, tries + 1), first=first)
         share = _share(tries, number)
-        cells.formula(sheet, (number, tries + 2), share, SHARE, first=first)
-        sheet.row_dimensions[number].height = 20
+        cells.figure(sheet, (number, tries + 2), share, result(SHARE), first=first)
+        sheet.set_height(number, 20)
     return HEADED + len(rows)
 
 
 def _share(tries: int, row: int) -> str:
-    tried, right = (f"{get_column_letter(column)}{row}" for column in (tries, tries + 1))
+    tried, right = name_of(row, tries), name_of(row, tries + 1)
     return f'=IF(N({tried})>0,N({right})/{tried},"")'
 
 
-def _sums(sheet: Worksheet, tries: int, last: int) -> None:
+def _sums(sheet: Sheet, tries: int, last: int) -> None:
     row = HEADED - 1
-    bold = look.font(bold=True)
-    look.write(sheet, (row, tries - 1), "All together", font=bold, alignment=_to_the_right())
+    sheet.write_text((row, tries - 1), "All together", SUM_LABEL)
     for column in (tries, tries + 1):
-        letter = get_column_letter(column)
-        total = f"=SUM({letter}{HEADED + 1}:{letter}{last})"
-        cells.formula(sheet, (row, column), total, COUNT, strong=True)
-    cells.formula(sheet, (row, tries + 2), _share(tries, row), SHARE, strong=True)
-    sheet.row_dimensions[row].height = 26
+        summed = span((HEADED + 1, column, last, column))
+        cells.total(sheet, (row, column), f"=SUM({summed})")
+    cells.figure(sheet, (row, tries + 2), _share(tries, row), result(SHARE, strong=True))
+    sheet.set_height(row, 26)
 
 
-def _to_the_right() -> object:
-    return look.wrapped(horizontal="right", vertical="center")
-
-
-def _rules(sheet: Worksheet, tries: int, last: int) -> None:
+def _rules(sheet: Sheet, filled_in: Area) -> None:
     """Take whole numbers only, and colour what cannot be."""
-    first = HEADED + 1
-    left, right = get_column_letter(tries), get_column_letter(tries + 1)
-    filled = f"{left}{first}:{right}{last}"
-    whole = DataValidation("whole", operator="greaterThanOrEqual", formula1="0", allow_blank=True)
-    cells.only(sheet, [filled], whole, _HINT)
-    tint = DifferentialStyle(fill=PatternFill(bgColor=_MORE_RIGHT))
-    cannot_be = [f"N(${right}{first})>N(${left}{first})"]
-    sheet.conditional_formatting.add(filled, Rule("expression", formula=cannot_be, dxf=tint))
+    first, tries, _last, right = filled_in
+    sheet.take_only([filled_in], _TAKEN)
+    cannot_be = f"=N(${column_letters(right)}{first})>N(${column_letters(tries)}{first})"
+    sheet.tint_where(filled_in, cannot_be, _MORE_RIGHT)

@@ -6,7 +6,8 @@ import pytest
 from openpyxl import load_workbook
 
 from cards.reading import read
-from cards.workbook import Offers, SettingOffer, blank_workbook
+from cards.workbook.blank import blank_workbook
+from cards.workbook.offers import Offers, SettingOffer
 
 OFFERS = Offers(
     settings=(

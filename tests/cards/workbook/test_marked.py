@@ -15,8 +15,8 @@ from openpyxl.worksheet.datavalidation import DataValidation
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
 from cards.reading import read
-from cards.workbook import marked_copy
 from cards.workbook.findings_sheet import TINTS
+from cards.workbook.marked import marked_copy
 
 
 def finding(row, column, severity=Severity.ERROR, sheet="Facts", **texts):

@@ -99,6 +99,26 @@ def test_cards_with_the_same_number_are_told_apart_by_their_set(tmp_path):
     assert (marks.counts, told(marks)) == ((), [("no-such-owner", "Tally", f"B{row}")])
 
 
+def test_a_card_whose_number_is_its_own_needs_no_team(tmp_path):
+    made = deck(24)
+    book = Book(made)
+    row = book.count(3, 4, 2)
+    book.tally.cell(row, book.column(book.tally, "Team")).value = None
+    marks = read(book, made, tmp_path)
+    assert (marks.findings, marks.by_item) == ((), {key_of(made, 3): (2, 4)})
+
+
+def test_a_team_that_does_not_have_the_card_is_found_and_the_likely_one_named(tmp_path):
+    made = deck(24)
+    book = Book(made)
+    row = book.count(3, 4, 2)
+    cell = book.tally.cell(row, book.column(book.tally, "Team"))
+    cell.value = f"{cell.value}s"
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.place.cell) == ("no-such-owner", cell.coordinate)
+    assert found.mend == f"Did you mean {cell.value[:-1]}?"
+
+
 SLIPS = {
     "more-right-than-tries": (3, 4),
     "count-missing": (None, 2),
@@ -116,6 +136,13 @@ def test_a_slip_in_a_count_is_found_and_the_other_rows_are_used(code, counts, tm
     place = f"D{row}" if code == "more-right-than-tries" else f"C{row}"
     assert told(marks) == [(code, "Tally", place)]
     assert [count.right for count in marks.counts] == [5]
+
+
+def test_a_row_with_tries_alone_is_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.count(3, 4, None)
+    assert told(read(book, made, tmp_path)) == [("count-missing", "Tally", f"D{row}")]
 
 
 @pytest.mark.parametrize("value", ["four", 2.5, "4 of 5", "1/2", "-1", "x"])
@@ -176,7 +203,8 @@ def test_a_card_in_two_rows_is_added_up_and_told(tmp_path):
     book.count(2, 3, 2)
     book.tally.append([2, None, 4, 1])
     marks = read(book, made, tmp_path)
-    assert [found.code for found in marks.findings] == ["card-twice"]
+    (found,) = marks.findings
+    assert (found.code, found.severity) == ("card-twice", Severity.WARNING)
     assert marks.by_item[key_of(made, 2)] == (3, 7)
 
 
@@ -232,6 +260,15 @@ def test_two_columns_with_one_heading_are_found(tmp_path):
     assert (found.code, found.place.cell) == ("heading-twice", "G5")
 
 
+def test_two_columns_for_one_blank_are_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.paper([1, 0], 1)
+    book.guides.cell(HEADED, 12).value = "3"
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.place.cell) == ("heading-twice", f"L{HEADED}")
+
+
 def test_a_mark_for_a_blank_that_a_guide_does_not_have_is_found(tmp_path):
     made = deck(22)  # hands of 6 and 5
     short = next(guide for guide in made.guides if len(blanks_of(guide)) == 5)
@@ -270,7 +307,8 @@ def test_two_papers_with_one_number_are_both_counted_and_told(tmp_path):
     book.paper([0], 2)
     book.guides.cell(book.row_of(book.guides, 2), 1).value = 1
     marks = read(book, made, tmp_path)
-    assert [found.code for found in marks.findings] == ["paper-twice"]
+    (found,) = marks.findings
+    assert (found.code, found.severity) == ("paper-twice", Severity.WARNING)
     assert len(marks.guides[0].papers) == 2
 
 
@@ -287,8 +325,16 @@ def test_a_great_many_tries_are_told_and_used(tmp_path):
     book = Book(made)
     book.count(1, 2400, 2000)
     marks = read(book, made, tmp_path)
-    assert [found.code for found in marks.findings] == ["many-tries"]
+    (found,) = marks.findings
+    assert (found.code, found.severity) == ("many-tries", Severity.WARNING)
     assert marks.counts[0].tries == 2400
+
+
+def test_ten_times_the_class_are_not_too_many_tries(tmp_path):
+    made = for_class(6, students=24)
+    book = Book(made)
+    book.count(1, 240, 200)
+    assert read(book, made, tmp_path).findings == ()
 
 
 def as_csv(sheet, path):
@@ -319,6 +365,19 @@ def test_a_csv_beside_a_filled_workbook_is_named_and_not_read(tmp_path):
     marks = read_marks(tmp_path, made)
     assert marks.by_item == {key_of(made, 2): (2, 3)}
     assert [found.code for found in marks.findings] == ["marks-beside"]
+
+
+def test_of_two_workbooks_the_one_that_came_with_the_deck_is_read(tmp_path):
+    made = for_class(6)
+    other = Book(made)
+    other.count(2, 9, 9)
+    other.saved(tmp_path / "Marks (old).xlsx")
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.saved(tmp_path / "marks.xlsx")
+    marks = read_marks(tmp_path, made)
+    assert marks.by_item == {key_of(made, 2): (2, 3)}
+    assert told(marks) == [("marks-beside", "Marks (old).xlsx", "")]
 
 
 def test_a_csv_beside_a_blank_workbook_is_read(tmp_path):

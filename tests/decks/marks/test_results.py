@@ -13,7 +13,7 @@ from decks.marks.figures import figures
 from decks.marks.forms import blanks_of
 from decks.marks.marked import Count, MarkedGuide, Marks
 from decks.marks.results import ENOUGH_PAPERS, results
-from decks.marks.summary import band, sentences, two_places
+from decks.marks.summary import band, is_sure, sentences, span, two_places
 
 
 def words(made, marks, **given):
@@ -196,10 +196,34 @@ def test_words_for_discrimination_have_the_published_cut_points(figure, word):
     assert band(figure) == word
 
 
+def test_four_of_four_is_the_first_that_is_most_likely_more_than_a_half():
+    """Wilson's interval of n of n begins at n / (n + 3.84): .44 for three, .51 for four."""
+    made = for_class(3)
+    three, four, missed = results(made, counted(made, (3, 3), (4, 4), (4, 5))).items
+    assert not is_sure(three)
+    assert three.interval[0] < 0.5 < four.interval[0]
+    assert is_sure(four)
+    assert not is_sure(missed)
+
+
+def test_programs_get_the_figures_with_six_places():
+    made = for_class(3)
+    (first, *_) = figures(results(made, counted(made, (2, 3))))["items"]
+    assert first["share"] == 0.666667
+    # Wilson's for 2 of 3, by hand: (1.30694 ± .83337) / 2.28053
+    assert first["interval"] == pytest.approx([0.2077, 0.9385], abs=5e-5)
+
+
+def test_a_span_is_in_whole_per_cent():
+    assert span((0.504, 0.99)) == "50–99 %"
+    assert span(None) == "–"
+
+
 def test_figures_below_one_are_written_as_the_trade_does():
-    assert [two_places(n) for n in (0.354, -0.1, 1.0, -0.001, None)] == [
+    assert [two_places(n) for n in (0.354, -0.1, -0.01, 1.0, -0.001, None)] == [
         ".35",
         "−.10",
+        "−.01",
         "1.00",
         ".00",
         "–",

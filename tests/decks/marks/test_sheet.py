@@ -6,6 +6,7 @@ import os
 import re
 import subprocess
 import sys
+import zipfile
 from pathlib import Path
 
 import pytest
@@ -110,6 +111,18 @@ def test_text_that_looks_like_a_formula_stays_text(start):
     sheet = sheets_of(for_class(chosen=odd))["Tally"]
     cells = [sheet.cell(row, 2) for row in (6, 7)]
     assert [(cell.value, cell.data_type) for cell in cells] == [(f"{start}1+1", "s")] * 2
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["<r><t>a</t></r>", "<r>a&b</r>", "{=SUM(A1)}", "https://example.org/x", "internal:Tally!A1"],
+)
+def test_text_that_looks_like_markup_or_a_link_stays_text(text):
+    data = marks_workbook(for_class(chosen=[item(text, f"{text} ", row=n) for n in (2, 3)]))
+    cell = load_workbook(io.BytesIO(data))["Tally"]["B6"]
+    assert (cell.value, cell.data_type, cell.hyperlink) == (text, "s", None)
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        assert not any(b"External" in archive.read(name) for name in archive.namelist())
 
 
 def test_the_sums_reach_over_all_rows_and_no_further():
