@@ -4,12 +4,17 @@ A deck's folder appears whole or not at all: it is filled under another name bes
 then renamed. A folder that is there is never touched.
 """
 
-import tempfile
+import os
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
 from cards.finding import UnreadableFileError
+from cards.writing.aside import patiently, settle, unfinished
+from cards.writing.refusing import refusal
+
+LONGEST_NUMBER = 4
+"""How many digits the number of a deck may have; a longer name is a date, or chance."""
 
 
 class NumberTakenError(UnreadableFileError):
@@ -21,16 +26,18 @@ def shelf_of(workbook: Path, out: Path | None = None) -> Path:
     return (out or workbook.parent) / f"{workbook.stem} decks"
 
 
-def next_number(shelf: Path) -> int:
-    """Return one more than the highest number that anything on the shelf has.
+def next_number(shelf: Path, after: int = 0) -> int:
+    """Return one more than the highest number that anything on the shelf has, and than `after`.
 
     Raises `UnreadableFileError` where the shelf may not be looked into.
     """
     with _told(shelf):
-        if not shelf.exists():
-            return 1
-        taken = [int(entry.name) for entry in shelf.iterdir() if entry.name.isdecimal()]
-        return max(taken, default=0) + 1
+        names = {entry.name for entry in shelf.iterdir()} if shelf.exists() else set()
+    taken = [int(name) for name in names if name.isdecimal() and len(name) <= LONGEST_NUMBER]
+    number = max([*taken, after]) + 1
+    while _name(number) in names:
+        number += 1
+    return number
 
 
 def put(shelf: Path, number: int, files: Mapping[str, bytes]) -> Path:
@@ -40,31 +47,30 @@ def put(shelf: Path, number: int, files: Mapping[str, bytes]) -> Path:
     Raises `NumberTakenError` where the number has been taken in the meantime, and
     `UnreadableFileError` where the files cannot be written; nothing is left behind then.
     """
-    place = shelf / f"{number:02}"
-    with (
-        _told(shelf),
-        _made(shelf),
-        tempfile.TemporaryDirectory(
-            dir=shelf, prefix=f".{place.name}-", ignore_cleanup_errors=True
-        ) as unfinished,
-    ):
-        folder = Path(unfinished) / place.name
+    place = shelf / _name(number)
+    with _told(shelf), _made(shelf), unfinished(shelf) as aside:
+        folder = aside / place.name
         folder.mkdir()
         for name, content in files.items():
             (folder / name).parent.mkdir(exist_ok=True)
             (folder / name).write_bytes(content)
+        settle(folder / name for name in files)
         _rename(folder, place)
     return place
 
 
+def _name(number: int) -> str:
+    return f"{number:02}"
+
+
 def _rename(folder: Path, place: Path) -> None:
     taken = f"Deck {place.name} has just been made by another build. Build again."
-    if place.exists():
+    if os.path.lexists(place):
         raise NumberTakenError(taken)
     try:
-        folder.rename(place)
+        patiently(lambda: folder.rename(place))
     except OSError as error:
-        if place.exists():
+        if os.path.lexists(place):
             raise NumberTakenError(taken) from error
         raise
 
@@ -94,7 +100,8 @@ def _told(shelf: Path) -> Iterator[None]:
             "choose another folder with --out. Nothing was left behind."
         ) from error
     except OSError as error:
+        why, mend = refusal(error)
         raise UnreadableFileError(
-            f"No deck could be written in {shelf}: {error.strerror or error}. Make room there or "
-            "choose another folder with --out. Nothing was left behind."
+            f"No deck could be written in {shelf}: {why}. {mend}, or choose another folder with "
+            "--out. Nothing was left behind."
         ) from error

@@ -1,58 +1,49 @@
-"""The command line: one small module for each command, put together here."""
+"""The command line: it begins and ends here, and can be stopped from its first moment."""
 
+import gc
+import os
 import sys
-from io import TextIOWrapper
-from typing import cast
-
-import typer
 
 from cards.finding import FairdealError, UnreadableFileError
-from decks.commands.align import align
-from decks.commands.build import build
-from decks.commands.check import check
-from decks.commands.marks import marks
-from decks.commands.next import next_deck
-from decks.commands.reprint import reprint
-from decks.commands.start import start
-from decks.settings import UsageError
-
-app = typer.Typer(
-    add_completion=False,
-    no_args_is_help=True,
-    pretty_exceptions_enable=False,
-    rich_markup_mode=None,
-)
-app.command()(start)
-app.command()(check)
-app.command()(build)
-app.command()(marks)
-app.command("next")(next_deck)
-app.command()(reprint)
-app.command()(align)
-
-
-@app.callback()
-def fairdeal() -> None:
-    """Turn a spreadsheet into decks of review cards, ready to print, cut and use."""
+from decks.commands.saying import drop_what_is_unsaid, is_about_output, say_last, suit_any_terminal
+from decks.commands.stopping import Stopped, stoppable
 
 
 def main() -> None:
     """Run the command line; an expected failure ends in one line and a status.
 
-    0 done, 1 the content has errors, 2 the call is wrong, 3 a file could not be read or written.
+    0 done, 1 the content has errors, 2 the call is wrong, 3 a file could not be read or written;
+    130 or 143 where the run was stopped.
     """
-    for stream in (sys.stdout, sys.stderr):
-        # a terminal that lacks a letter must not stop a deck that is already made
-        cast("TextIOWrapper", stream).reconfigure(errors="backslashreplace")
+    # Hardly anything of what a run makes goes out of use in circles, which is what Python would
+    # look for a hundred times: it takes a fourteenth of the run and frees no memory worth the name.
+    gc.set_threshold(20_000, 50, 1_000)
+    suit_any_terminal()
+    # reportlab would write it into every PDF, and the same content is to give the same bytes
+    os.environ.pop("SOURCE_DATE_EPOCH", None)
     try:
-        app()
+        with stoppable():
+            from decks.commands.app import app  # noqa: PLC0415 (it takes long enough to be stopped)
+
+            app()
+    except Stopped as stop:
+        say_last(str(stop))
+        sys.exit(stop.status)
     except FairdealError as error:
-        typer.echo(f"fairdeal: {error}", err=True)
+        say_last(str(error))
         sys.exit(status_of(error))
+    except OSError as error:
+        if not is_about_output(error):
+            raise
+        drop_what_is_unsaid()
+        say_last(f"What there is to say could not be written ({error.strerror or error}).")
+        sys.exit(3)
 
 
 def status_of(error: FairdealError) -> int:
     """Return the exit status for an expected failure."""
+    from decks.settings import UsageError  # noqa: PLC0415 (loaded by then, or there is none)
+
     if isinstance(error, UsageError):
         return 2
     return 3 if isinstance(error, UnreadableFileError) else 1

@@ -5,18 +5,9 @@ from typing import Annotated
 
 import typer
 
-from decks.commands.naming_printers import told, unknown_printer
 from decks.commands.options import option_for
-from decks.commands.readings import name_of, reading_of
-from decks.printers import (
-    Reading,
-    forget,
-    read_printers,
-    remember,
-    settings_folder,
-)
-from decks.recipe import Flip, PaperName
-from decks.settings import SETTINGS, UsageError
+from decks.commands.saying import say
+from decks.settings import UsageError
 
 TEST_FILE = Path("align.pdf")
 
@@ -50,17 +41,17 @@ def align(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     given = {"--right": right, "--up": up, "--foot": foot, "--skew": skew}
     numbers = {option: text for option, text in given.items() if text is not None}
     _refuse_mixtures(keep, numbers, turned=turned, tell=tell, drop=drop)
+    from decks.commands import aligning  # noqa: PLC0415 (help needs no printers)
+
     if keep is not None:
-        reading = reading_of(numbers, _flip(flip))
-        lines = _kept(name_of(keep), reading, turned=turned)
+        lines = aligning.kept(keep, numbers, flip, turned=turned)
     elif tell:
-        lines = _listed()
+        lines = aligning.listed()
     elif drop is not None:
-        lines = _forgotten(drop)
+        lines = aligning.forgotten(drop)
     else:
-        lines = _made(out, _paper(paper), _flip(flip))
-    for line in lines:
-        typer.echo(line)
+        lines = aligning.made(out, paper, flip)
+    say(*lines)
 
 
 def _refuse_mixtures(
@@ -71,58 +62,3 @@ def _refuse_mixtures(
     if keep is None and (numbers or turned):
         first = next(iter(numbers), "--turned")
         raise UsageError(f'{first} goes with a printer’s name: --set "Staff room"')
-
-
-def _made(out: Path, paper: PaperName, flip: Flip) -> list[str]:
-    from cards.workbook import save_new  # noqa: PLC0415 (help is not to load openpyxl)
-    from decks.press.align.page import align_file  # noqa: PLC0415 (nor the press)
-
-    data = align_file(paper, flip)
-    if not (out.is_file() and out.read_bytes() == data):
-        save_new(out, data)
-    return [
-        f"Made    {out}",
-        f"Print   both sides, actual size (100 %), flipped on the {flip} edge.",
-        "Next    Hold each leaf to the light; its back says what to read and what to type.",
-    ]
-
-
-def _kept(name: str, reading: Reading, *, turned: bool) -> list[str]:
-    printer = remember(settings_folder(), name, reading, turned=turned)
-    lines = [f"Kept    {line}" for line in told(printer)[int(turned) : int(turned) + 1]]
-    lines.append(f'Next    Build with --printer "{printer.name}", or name it on the Deck sheet.')
-    if printer.turned is None:
-        lines.append("Note    Pages wider than high are not measured yet: that is leaf 2.")
-    if printer.upright is None:
-        lines.append("Note    Pages higher than wide are not measured yet: that is leaf 1.")
-    return lines
-
-
-def _listed() -> list[str]:
-    printers = read_printers(settings_folder())
-    if not printers:
-        return ["No printer is kept yet. Make a test page with fairdeal align; it says what to do."]
-    return [line for printer in printers for line in told(printer)]
-
-
-def _forgotten(name: str) -> list[str]:
-    known = forget(settings_folder(), name)
-    if known is None:
-        raise UsageError(unknown_printer(read_printers(settings_folder()), name))
-    return [f"Forgot  {known.name}"]
-
-
-def _paper(text: str | None) -> PaperName:
-    return PaperName.LETTER if text is None else PaperName(_chosen("paper", text))
-
-
-def _flip(text: str | None) -> Flip:
-    return Flip.LONG if text is None else Flip(_chosen("flip", text))
-
-
-def _chosen(key: str, text: str) -> str:
-    setting = next(one for one in SETTINGS if one.key == key)
-    value = setting.read(text)
-    if value is None:
-        raise UsageError(f"{setting.option} {text}: this can be {setting.expects}.")
-    return str(value)

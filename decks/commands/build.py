@@ -6,6 +6,8 @@ from typing import Annotated
 import typer
 
 from decks.commands.options import ONLY_NEXT, chosen, with_settings
+from decks.commands.progress import progress
+from decks.commands.saying import say
 
 
 @with_settings(but=ONLY_NEXT)
@@ -27,5 +29,6 @@ def build(
     """
     from decks.commands.production import make  # noqa: PLC0415 (help is not to load the press)
 
-    for line in make(file, chosen(given), out=out, skip_errors=skip_errors):
-        typer.echo(line)
+    with progress() as told:
+        lines = make(file, chosen(given), out=out, skip_errors=skip_errors, told=told)
+    say(*lines)

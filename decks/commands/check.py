@@ -7,7 +7,12 @@ from typing import Annotated
 import typer
 
 from cards.finding import Finding, ranked
+from cards.spreadsheets import load_openpyxl
+from cards.writing.saving import marked_paths, save_first
 from decks.commands.options import option_for
+from decks.commands.progress import progress
+from decks.commands.saying import say
+from decks.commands.stopping import finishing
 
 
 def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
@@ -36,25 +41,28 @@ def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
         "sides": sides,
         "reading_grade": reading_grade,
     }
-    seen = inspect(file, {key: value for key, value in options.items() if value is not None})
+    given = {key: value for key, value in options.items() if value is not None}
+    with progress() as told:
+        seen = inspect(file, given, told)
     if as_json:
         marked = _marked(file, ranked(seen.findings)) if mark else None
-        typer.echo(report.as_json(file.name, seen, marked))
+        say(report.as_json(file.name, seen, marked))
     else:
-        for line in (*report.told(seen.findings), report.verdict(file.name, seen)):
-            typer.echo(line)
+        say(*report.told(seen.findings), *report.about_opening(file))
+        say(report.verdict(file.name, seen))
         if mark:
-            typer.echo(report.marking(file, _marked(file, ranked(seen.findings))))
+            say(report.marking(file, _marked(file, ranked(seen.findings))))
     if seen.errors or not seen.asked:
         raise typer.Exit(1)
 
 
 def _marked(file: Path, findings: Sequence[Finding]) -> Path | None:
     """Write the marked copy, if there is anything to mark, and return its path."""
-    from cards.workbook import marked_copy, marked_path, save_new  # noqa: PLC0415 (loads openpyxl)
-
     if not findings:
         return None
-    path = marked_path(file)
-    save_new(path, marked_copy(file, findings))
-    return path
+    load_openpyxl()
+    from cards.workbook.marked import marked_copy  # noqa: PLC0415 (loaded by now)
+
+    data = marked_copy(file, findings)
+    with finishing():
+        return save_first(marked_paths(file), data)

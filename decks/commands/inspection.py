@@ -10,13 +10,13 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
-from decks.activities import asked_kinds
+from decks.commands.progress import Told, unheard
 from decks.commands.room import grid_for
-from decks.commands.shift import with_shift
 from decks.layout.grid import Grid
 from decks.press.cards.proof import proofread, proofread_names
 from decks.recipe import Activity, Dealing, Recipe
 from decks.settings import resolve
+from decks.words import counted
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +47,7 @@ class Inspection:
     @property
     def asked(self) -> tuple[Item, ...]:
         """The items without an error that the activity is made of."""
-        kinds = asked_kinds(self.recipe.activity)
+        kinds = self.recipe.activity.asks
         return tuple(item for item in self.items if item.kind in kinds)
 
     @property
@@ -56,15 +56,18 @@ class Inspection:
         return sound_items(self.content, self.findings)
 
 
-def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
+def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Inspection:
     """Read and check a file; `options` are settings that go before those of its Deck sheet.
 
-    Raises `UnreadableFileError` for the file and `UsageError` for an option.
+    `told` hears of the steps. Raises `UnreadableFileError` for the file and `UsageError` for an
+    option.
     """
+    told("Reading the file")
     content = _with_grade(read(file), options)
+    told(f"Checking {counted(len(content.items), 'item')}")
     recipe, about_recipe = resolve(content, options)
     grid, about_room = grid_for(recipe, content, options)
-    recipe, about_printer = with_shift(recipe, grid, content, options)
+    recipe, about_printer = _with_shift(recipe, grid, content, options)
     checked = check(content, [team.name for team in recipe.teams])
     # what is wrong already need not be proofread as well
     sound = sound_items(content, checked)
@@ -79,8 +82,18 @@ def inspect(file: Path, options: Mapping[str, str]) -> Inspection:
     return Inspection(content, recipe, grid, about_deck, about_rows)
 
 
+def _with_shift(
+    recipe: Recipe, grid: Grid, content: Content, options: Mapping[str, str]
+) -> tuple[Recipe, tuple[Finding, ...]]:
+    if recipe.printer is None:
+        return recipe, ()
+    from decks.commands.shift import with_shift  # noqa: PLC0415 (few decks name a printer)
+
+    return with_shift(recipe, grid, content, options)
+
+
 def _too_few_items(content: Content, recipe: Recipe) -> Iterator[Finding]:
-    items = [item for item in content.items if item.kind in asked_kinds(recipe.activity)]
+    items = [item for item in content.items if item.kind in recipe.activity.asks]
     teams = len(recipe.teams)
     if len(items) >= teams or not is_shared_out(recipe):
         return

@@ -7,7 +7,9 @@ from itertools import count
 from pathlib import Path
 
 from cards.finding import Finding, Severity, UnreadableFileError
+from cards.writing.saving import FileTakenError, save_new
 from decks.commands import report
+from decks.commands.stopping import finishing
 from decks.deck import Deck
 from decks.history import earlier_decks
 from decks.marks.estimate import Belief, after
@@ -107,18 +109,24 @@ def write_pages(seen: Seen) -> Path | None:
     """
     if seen.marks.is_empty:
         return None
-    from cards.workbook import save_new  # noqa: PLC0415 (only where there is something to write)
-    from decks.press.results.shows import shows_file  # noqa: PLC0415 (as above)
+    from decks.press.results.shows import shows_file  # noqa: PLC0415 (only if there are any)
 
     data = shows_file(seen.deck, seen.found)
     for number in count(1):
         path = seen.folder / f"{SHOWS}{f'-{number}' if number > 1 else ''}.pdf"
-        if not path.exists():
-            save_new(path, data)
-            return path
-        if _holds(path, data):
+        if _is_new(path, data) or _holds(path, data):
             return path
     raise AssertionError  # there is no end of numbers
+
+
+def _is_new(path: Path, data: bytes) -> bool:
+    """Write a file, unless there is one of this name, and say whether it was written."""
+    try:
+        with finishing():
+            save_new(path, data)
+    except FileTakenError:
+        return False
+    return True
 
 
 def _holds(path: Path, data: bytes) -> bool:

@@ -5,6 +5,8 @@ from typing import Annotated
 
 import typer
 
+from decks.commands.progress import progress
+from decks.commands.saying import say
 from decks.marks.estimate import STRENGTH
 
 
@@ -31,13 +33,16 @@ def marks(
     what-it-shows.pdf beside it.
     """
     from decks.commands import marking  # noqa: PLC0415 (help is not to load the press)
+    from decks.commands.report import about_opening  # noqa: PLC0415 (as above)
 
-    seen = marking.look_at(deck, file, strength)
-    if as_json:
-        typer.echo(marking.as_json(seen, marking.write_pages(seen)))
-    else:
-        for line in marking.told(seen):
-            typer.echo(line)
-        typer.echo(marking.closing(seen, marking.write_pages(seen)))
+    with progress() as told:
+        told("Reading the deck and its marks")
+        seen = marking.look_at(deck, file, strength)
+    if not as_json:
+        say(*marking.told(seen), *about_opening(file or seen.folder / "marks.xlsx"))
+    with progress() as told:
+        told("Drawing what they show")
+        pages = marking.write_pages(seen)
+    say(marking.as_json(seen, pages) if as_json else marking.closing(seen, pages))
     if marking.is_unusable(seen):
         raise typer.Exit(1)

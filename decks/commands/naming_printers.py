@@ -2,13 +2,14 @@
 
 from collections.abc import Sequence
 
+from cards.quoting import quoted
 from decks.printers import Printer, Reading, near_names
 from decks.words import listed
 
 
 def unknown_printer(printers: Sequence[Printer], name: str) -> str:
     """Say that no printer of a name is kept, and which may be meant."""
-    return f"No printer called “{name}” is kept. {hint(printers, name)}"
+    return f"No printer called {quoted(name)} is kept. {hint(printers, name)}"
 
 
 def hint(printers: Sequence[Printer], name: str) -> str:

@@ -6,6 +6,8 @@ from typing import Annotated
 import typer
 
 from decks.commands.options import chosen, with_settings
+from decks.commands.progress import progress
+from decks.commands.saying import say
 
 LONGEST = 60
 
@@ -37,5 +39,6 @@ def next_deck(
 
     options = chosen(given)
     plans = planner(options, test_in=test_in)
-    for line in make(file, options, out=out, skip_errors=skip_errors, planner=plans):
-        typer.echo(line)
+    with progress() as told:
+        lines = make(file, options, out=out, skip_errors=skip_errors, planner=plans, told=told)
+    say(*lines)

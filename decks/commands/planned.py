@@ -9,7 +9,8 @@ from cards.item import Item, Level
 from decks.aims import History, Last, Past, Plan, Result, plan_next
 from decks.commands.inspection import Inspection
 from decks.deck import Deck
-from decks.history import Earlier, earlier_decks
+from decks.history import Earlier
+from decks.history import History as Decks
 from decks.marks.estimate import STRENGTH, Belief, after
 from decks.marks.reading import marks_in
 from decks.recipe import Aim
@@ -24,15 +25,14 @@ class Planned:
     findings: tuple[Finding, ...]
 
 
-Planner = Callable[[Inspection, Path, str], Planned]
-"""What plans a deck from what was found in the file, the shelf, and the seed."""
+Planner = Callable[[Inspection, Path, Decks, str], Planned]
+"""What plans a deck from what was found in the file, the shelf, its decks, and the seed."""
 
 
 def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
     """Return what plans the next deck; it changes no setting that is among the options."""
 
-    def planned(seen: Inspection, shelf: Path, seed: str) -> Planned:
-        earlier = earlier_decks(shelf)
+    def planned(seen: Inspection, shelf: Path, earlier: Decks, seed: str) -> Planned:
         if not earlier.decks:
             raise UsageError(_no_earlier(shelf))
         marks, findings = _marks_of(earlier.decks)

@@ -2,14 +2,17 @@
 
 import hashlib
 from collections.abc import Mapping
+from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 
 from cards.finding import FairdealError
 from decks.activities import make_deck
-from decks.commands import telling
+from decks.commands import report, telling
 from decks.commands.inspection import Inspection, inspect
 from decks.commands.planned import Planner
+from decks.commands.progress import Told, unheard
+from decks.commands.stopping import finishing
 from decks.deck import Deck
 from decks.history import earlier_decks
 from decks.layout.stacking import Stack, plan
@@ -19,43 +22,51 @@ from decks.press.papers import print_papers
 from decks.recipe import Activity, Ink
 from decks.record import Colophon, picture_files, write
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
+from decks.words import counted
 
 
 class ContentError(FairdealError):
     """The content has errors, so that nothing was built."""
 
 
-def make(
+def make(  # noqa: PLR0913 (what is asked for, and who hears of it)
     file: Path,
     options: Mapping[str, str],
     *,
     out: Path | None,
     skip_errors: bool,
     planner: Planner | None = None,
+    told: Told = unheard,
 ) -> list[str]:
     """Make the next deck of a file and return what to tell about it.
 
-    `planner` plans it from the earlier ones; without it, it is made as a first deck is.
-    Raises `ContentError` where the content has errors that were not to be skipped, `UsageError`
-    and `UnreadableFileError`; nothing is written then.
+    `planner` plans it from the earlier ones; without it, it is made as a first deck is. `told`
+    hears of the steps. Raises `ContentError` where the content has errors that were not to be
+    skipped, `UsageError` and `UnreadableFileError`; nothing is written then.
     """
-    seen = inspect(file, options)
+    seen = inspect(file, options, told)
     if seen.deck_errors or (seen.errors and not skip_errors):
         raise ContentError(telling.stopped(file.name, seen))
     if not seen.asked:
         raise ContentError(telling.nothing_left(file.name, seen))
     shelf = shelf_of(file, out)
-    try:
-        return _make_next(file.name, seen, shelf, planner)
-    except NumberTakenError:
-        # another build was a moment quicker; the number after its own is free
-        return _make_next(file.name, seen, shelf, planner)
+    while True:
+        # where another build was a moment quicker, the number after its own is free
+        with suppress(NumberTakenError):
+            lines = _make_next(file.name, seen, shelf, planner, told)
+            return [*report.about_opening(file), *lines]
 
 
-def _make_next(name: str, seen: Inspection, shelf: Path, planner: Planner | None) -> list[str]:
-    number = next_number(shelf)
+def _make_next(
+    name: str, seen: Inspection, shelf: Path, planner: Planner | None, told: Told
+) -> list[str]:
+    told("Looking at the earlier decks")
+    earlier = earlier_decks(shelf)
+    # a deck keeps its number where its folder was given another name
+    number = next_number(shelf, after=max((one.number for one in earlier.decks), default=0))
     seed = seen.recipe.seed or f"{seen.content.digest}/{number}"
-    planned = planner(seen, shelf, seed) if planner else None
+    planned = planner(seen, shelf, earlier, seed) if planner else None
+    told(f"Dealing {counted(len(seen.asked), 'item')}")
     deck = make_deck(
         planned.plan.recipe if planned else seen.recipe,
         seen.asked,
@@ -68,21 +79,28 @@ def _make_next(name: str, seen: Inspection, shelf: Path, planner: Planner | None
     hands = [len(hand) for hand in deck.hands]
     spare = 1 if seen.recipe.activity is Activity.COLLECT else 0
     stacks = plan(hands, len(seen.grid.slots), apart=apart, spare=spare)
-    earlier = None if planned else earlier_decks(shelf)
-    folder = put(shelf, number, _files(name, seen, deck, stacks))
-    about_earlier = planned.findings if planned else earlier.findings if earlier else ()
+    papers = print_papers(deck, seen.grid, stacks, told)
+    told("Writing the record and the sheet for marks")
+    files = papers | _files(name, seen, deck, stacks, papers)
+    told("Putting the deck in its place")
+    with finishing():
+        folder = put(shelf, number, files)
+    about_earlier = planned.findings if planned else earlier.findings
     seen = replace(seen, about_deck=(*seen.about_deck, *about_earlier))
-    return telling.made(folder, deck, stacks, seen, earlier)
+    return telling.made(folder, deck, stacks, seen, None if planned else earlier)
 
 
-def _files(name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...]) -> dict[str, bytes]:
-    papers = print_papers(deck, seen.grid, stacks)
+def _files(
+    name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...], papers: Mapping[str, bytes]
+) -> dict[str, bytes]:
+    """Return what goes with the papers: the sheet for marks, the record and the pictures."""
     colophon = Colophon(
-        made_from=name,
+        # a name of odd bytes is no text that can be written
+        made_from=name.encode(errors="replace").decode(),
         digest=seen.content.digest,
         left_out=tuple((str(error.place), error.wrong) for error in seen.errors),
         papers={paper: hashlib.sha256(data).hexdigest() for paper, data in papers.items()},
         leaves=sum(stack.leaves for stack in stacks),
     )
     record = {"deck.json": write(deck, colophon).encode()}
-    return papers | {MARKS_FILE: marks_workbook(deck)} | record | picture_files(deck)
+    return {MARKS_FILE: marks_workbook(deck)} | record | picture_files(deck)

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from cards.finding import Finding, Severity, ranked
 from cards.place import column_letters
+from cards.reading.open_elsewhere import seems_open
 from decks.commands.inspection import Inspection
 from decks.words import counted
 
@@ -71,6 +72,14 @@ def verdict(name: str, seen: Inspection) -> str:
     if seen.findings:
         return f"{tally(seen.findings)} in {name}, no errors: {ready}"
     return f"Nothing to mend in {name}: {ready}"
+
+
+def about_opening(file: Path) -> list[str]:
+    """Return a line where a spreadsheet program seems to have the file open."""
+    if not seems_open(file):
+        return []
+    opened = f"{file.name} seems to be open in a spreadsheet program"
+    return [f"Note    {opened}: this is about what was saved last."]
 
 
 def marking(file: Path, marked: Path | None) -> str:

@@ -6,6 +6,8 @@ from typing import Annotated
 import typer
 
 from decks.commands.options import option_for
+from decks.commands.progress import progress
+from decks.commands.saying import say
 
 
 def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
@@ -43,5 +45,7 @@ def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     }
     given = {key: value for key, value in options.items() if value is not None}
     wanted = Wanted(cards, tuple(team or ()), everything)
-    for line in print_again(deck, wanted, given, out=out):
-        typer.echo(line)
+    with progress() as told:
+        told("Drawing the cards again")
+        lines = print_again(deck, wanted, given, out=out)
+    say(*lines)

@@ -1,14 +1,16 @@
 """The way from a deck's record to some of its cards on paper again, step by step."""
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from itertools import groupby
+from itertools import count, groupby
 from pathlib import Path
 
 from cards.finding import UnreadableFileError
+from cards.writing.saving import FileTakenError, save_new
 from decks.commands.picking import Picked, picked, told
 from decks.commands.refitting import Refitted, refitted
+from decks.commands.stopping import finishing
 from decks.deck import Deck
 from decks.layout.room import NoRoomError
 from decks.press.cards.leaf_side import loading
@@ -49,7 +51,7 @@ def print_again(
     if why:
         raise _not_ours(folder, f"has been changed: {why}")
     loads = loads_of(deck, found.cards, fit.grid)
-    made = _put(_place(folder, out), reprint_files(deck, fit.grid, loads))
+    made = _put_first(folder, out, reprint_files(deck, fit.grid, loads))
     return [*_about(deck, found, loads), *_printing(made, fit, loads), *_notes(deck, found, fit)]
 
 
@@ -57,10 +59,11 @@ def _not_ours(folder: Path, wrong: str) -> DamagedRecordError:
     return DamagedRecordError(folder / RECORD, wrong)
 
 
-def _place(folder: Path, out: Path | None) -> Path:
-    """Return the name of the file: as it is given, or the next number in a folder."""
+def _places(folder: Path, out: Path | None) -> Iterator[Path]:
+    """Yield the name of the file: as it is given, or the next numbers in a folder, without end."""
     if out is not None and not out.is_dir():
-        return out
+        yield out
+        return
     folder = out or folder
     try:
         names = [_NAMED.fullmatch(entry.name) for entry in folder.iterdir()]
@@ -69,14 +72,24 @@ def _place(folder: Path, out: Path | None) -> Path:
             f"{folder} could not be looked into ({error.strerror or error}). "
             "Let it be read, or name a file with --out."
         ) from error
-    number = max((int(name[1]) for name in names if name), default=0) + 1
-    return folder / f"reprint-{number}.pdf"
+    last = max((int(name[1]) for name in names if name), default=0)
+    yield from (folder / f"reprint-{number}.pdf" for number in count(last + 1))
+
+
+def _put_first(folder: Path, out: Path | None, files: Mapping[str, bytes]) -> list[Path]:
+    """Put files where they are to be, or under the next number that nobody else takes."""
+    for place in _places(folder, out):
+        try:
+            with finishing():
+                return _put(place, files)
+        except FileTakenError:
+            if place == out:
+                raise
+    raise AssertionError  # either the name was given, or there is no end of numbers
 
 
 def _put(place: Path, files: Mapping[str, bytes]) -> list[Path]:
     """Put one or two new files in their place, all or none."""
-    from cards.workbook.saving import save_new  # noqa: PLC0415 (it loads openpyxl)
-
     made: list[Path] = []
     try:
         for name, data in files.items():

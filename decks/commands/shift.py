@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.place import Place
+from cards.quoting import quoted
 from decks.commands.naming_printers import hint
 from decks.layout.grid import Grid
 from decks.lengths import NO_SHIFT, Shift
@@ -42,7 +43,7 @@ class _Asked:
         printers = read_printers(settings_folder())
         printer = find(printers, self.name)
         if printer is None:
-            wrong = f"No printer called “{self.name}” is kept."
+            wrong = f"No printer called {quoted(self.name)} is kept."
             mend = hint(printers, self.name)
             return NO_SHIFT, [self._finding("unknown-printer", Severity.ERROR, wrong, mend)]
         if self.grid.whole:

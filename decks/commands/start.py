@@ -1,15 +1,17 @@
 """`fairdeal start`: a blank workbook to fill in."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
+from cards.spreadsheets import load_openpyxl
+from cards.workbook.offers import Offers, SettingOffer
+from cards.writing.saving import save_new
+from decks.commands.saying import say
+from decks.commands.stopping import finishing
 from decks.settings import SETTINGS, UsageError
 from decks.team import COLOURS, MOST_TEAMS
-
-if TYPE_CHECKING:
-    from cards.workbook import Offers
 
 
 def start(
@@ -20,22 +22,25 @@ def start(
     ] = False,
 ) -> None:
     """Make a workbook to fill in, with headings, notes and lists. No file is ever overwritten."""
-    from cards.workbook import blank_workbook, save_new  # noqa: PLC0415 (help needs no openpyxl)
-
     if file.suffix.lower() != ".xlsx":
         raise UsageError(f"{file.name}: the name of a workbook ends in .xlsx. {_hint(file)}")
-    save_new(file, blank_workbook(file.name, _offers(), example=with_example))
-    typer.echo(f"Made    {file}")
-    typer.echo("Next    Open it in your spreadsheet program; the first sheet says how to go on.")
+    load_openpyxl()
+    from cards.workbook.blank import blank_workbook  # noqa: PLC0415 (loaded by now)
+
+    workbook = blank_workbook(file.name, _offers(), example=with_example)
+    with finishing():
+        save_new(file, workbook)
+    say(
+        f"Made    {file}",
+        "Next    Open it in your spreadsheet program; the first sheet says how to go on.",
+    )
 
 
 def _hint(file: Path) -> str:
     return f"Name it {file.stem}.xlsx." if file.stem else "Name it as in Shore.xlsx."
 
 
-def _offers() -> "Offers":
-    from cards.workbook import Offers, SettingOffer  # noqa: PLC0415 (as above)
-
+def _offers() -> Offers:
     settings = tuple(
         SettingOffer(
             name=setting.name,

@@ -4,7 +4,7 @@ import pytest
 from typer.testing import CliRunner
 
 from cards.finding import UnreadableFileError
-from decks.commands import app
+from decks.commands.app import app
 from decks.printers import Printer, Reading, read_printers
 from decks.recipe import Flip
 from decks.settings import UsageError

@@ -1,0 +1,84 @@
+"""Putting a new file beside others: whole or not at all, and never over one that is there."""
+
+import os
+import re
+from collections.abc import Iterable, Iterator
+from itertools import count
+from pathlib import Path
+
+from cards.finding import UnreadableFileError
+from cards.writing.aside import patiently, settle, unfinished
+from cards.writing.refusing import refusal
+
+_MARKED = re.compile(r" marked( \d+)?$")
+
+
+class FileTakenError(UnreadableFileError):
+    """There is a file of this name already."""
+
+
+def marked_paths(file: Path) -> Iterator[Path]:
+    """Yield the names for a marked copy of a file: beside it, `Shore marked.xlsx`.
+
+    Where that is taken it is `Shore marked 2.xlsx`, and so on; a marked copy of a marked copy
+    does not get a longer name.
+    """
+    stem = _MARKED.sub("", file.stem)
+    for n in count(1):
+        yield file.with_name(f"{stem} marked{f' {n}' if n > 1 else ''}.xlsx")
+
+
+def save_first(paths: Iterable[Path], data: bytes) -> Path:
+    """Write a file by the first of endless names that is not taken, and return its path.
+
+    Raises `UnreadableFileError` if it cannot be written; nothing is left behind then.
+    """
+    for path in paths:
+        try:
+            save_new(path, data)
+        except FileTakenError:
+            continue
+        return path
+    raise AssertionError  # there is no end of names
+
+
+def save_new(path: Path, data: bytes) -> None:
+    """Write a file that is not there yet.
+
+    Raises `FileTakenError` if it is there, and `UnreadableFileError` if it cannot be written;
+    nothing is left behind then.
+    """
+    if os.path.lexists(path):
+        raise FileTakenError(_taken(path))
+    if not path.parent.is_dir():
+        raise UnreadableFileError(
+            f"There is no folder {path.parent}. Make it first, or choose another."
+        )
+    try:
+        _write_and_name(path, data)
+    except FileExistsError as error:
+        raise FileTakenError(_taken(path)) from error
+    except OSError as error:
+        why, mend = refusal(error)
+        raise UnreadableFileError(
+            f"{path.name} could not be written: {why}. {mend}, or choose another folder."
+        ) from error
+
+
+def _taken(path: Path) -> str:
+    return f"{path.name} is there already and was left as it is. Choose another name."
+
+
+def _write_and_name(path: Path, data: bytes) -> None:
+    with unfinished(path.parent) as aside:
+        whole = aside / path.name
+        whole.write_bytes(data)
+        settle([whole])
+        try:
+            # Unlike renaming, this never replaces a file that has come into being meanwhile.
+            os.link(whole, path)
+        except FileExistsError:
+            raise
+        except OSError:
+            # Some drives have no links.
+            patiently(lambda: whole.rename(path))
