@@ -9,6 +9,7 @@ from cards.content import Cell, TeamRow
 from cards.finding import Finding, Severity
 from cards.item import folded
 from cards.place import Place
+from cards.quoting import quoted
 from decks.team import COLOURS, MOST_TEAMS, Team, colour_named, make_teams
 from decks.words import listed
 
@@ -105,7 +106,7 @@ def _repeated_teams(rows: Sequence[TeamRow]) -> list[Finding]:
         name = row.name
         earlier = first.setdefault(folded(name.text), name.place)
         if earlier != name.place:
-            wrong = f"The team “{name.text}” stands in {earlier.cell} already."
+            wrong = f"The team {quoted(name.text)} stands in {earlier.cell} already."
             mend = "Give this team another name, or delete the row."
             findings.append(
                 Finding("same-team", Severity.ERROR, name.place, name.text, wrong, mend)
@@ -120,7 +121,7 @@ def _unknown_colours(rows: Sequence[TeamRow]) -> list[Finding]:
             near = difflib.get_close_matches(folded(row.colour.text), list(COLOURS), n=1)
             known = f"Write {listed(list(COLOURS))}, or a code such as #0072B2."
             mend = f"Did you mean {near[0]}? {known}" if near else known
-            wrong = f"There is no colour “{row.colour.text}” here."
+            wrong = f"There is no colour {quoted(row.colour.text)} here."
             findings.append(
                 Finding(
                     "unknown-colour",

@@ -1,7 +1,6 @@
 """Delimited text: CSV and TSV, in the encodings and with the delimiters that schools have."""
 
 import csv
-import io
 from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator
 from pathlib import PurePath
@@ -9,14 +8,14 @@ from pathlib import PurePath
 from cards.content import Cell
 from cards.finding import UnreadableFileError
 from cards.place import Place
-from cards.reading.delimiter import delimiter_of, extent_of
-from cards.reading.limits import MOST_ROWS, too_large, too_many_rows
+from cards.reading.delimiter import delimiter_of, records_of
+from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
 from cards.reading.table import Table, clean, rows_of
 
 _BLANKS = " \t,;"
 _LONGEST_LINE = 1_000_000
-# Blank fields count: each takes its place in memory.
-_MOST_FIELDS = 4_000_000
+_END = "\0"
+"""A record that no text holds: what has this character is refused."""
 
 
 def read_delimited(data: bytes, name: str) -> Table:
@@ -74,41 +73,30 @@ def _bounded(text: str, name: str) -> str:
 
 
 def _cells(text: str, delimiter: str, name: str) -> Iterator[Cell]:
+    rows = cells = 0
     for row, record in enumerate(_records(text, delimiter, name), start=1):
-        for column, field in enumerate(record, start=1):
-            if field:
-                yield Cell(clean(field), Place(name, row, column))
+        filled = [(column, field) for column, field in enumerate(record, start=1) if field]
+        rows += bool(filled)
+        cells += len(filled)
+        if rows > MOST_ROWS:
+            raise too_many_rows(name)
+        if cells > MOST_CELLS:
+            raise too_many_cells(name)
+        for column, field in filled:
+            yield Cell(clean(field), Place(name, row, column))
 
 
-def _records(text: str, delimiter: str, name: str) -> Iterator[tuple[str, ...]]:
-    import pandas as pd  # noqa: PLC0415 - takes long to load
-
+def _records(text: str, delimiter: str, name: str) -> Iterator[list[str]]:
+    """Yield the fields of each record; raise if a quotation mark is not closed."""
     try:
-        width = _width(text, delimiter, name)
-        frame = pd.read_csv(
-            io.StringIO(text),
-            sep=delimiter,
-            header=None,
-            names=range(width),
-            dtype=str,
-            keep_default_na=False,
-            na_filter=False,
-            skip_blank_lines=False,
-            engine="c",
-        )
-    except (pd.errors.ParserError, csv.Error) as error:
+        for record in records_of(f"{text}\n{_END}", delimiter):
+            if record == [_END]:
+                return
+            yield record
+    except csv.Error as error:
         raise UnreadableFileError(_unclosed(text, name)) from error
-    yield from frame.itertuples(index=False, name=None)
-
-
-def _width(text: str, delimiter: str, name: str) -> int:
-    """Return the number of fields in the longest record; raise if all records are too many."""
-    extent = extent_of(text, delimiter, most=MOST_ROWS)
-    if extent.filled > MOST_ROWS:
-        raise too_many_rows(name)
-    if extent.records * extent.widest > _MOST_FIELDS:
-        raise too_large(name)
-    return extent.widest
+    # A quotation mark that is never closed takes in all that follows.
+    raise UnreadableFileError(_unclosed(text, name))
 
 
 def _unclosed(text: str, name: str) -> str:

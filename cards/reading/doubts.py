@@ -5,8 +5,8 @@ from collections.abc import Iterator
 from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.place import Place
+from cards.quoting import quoted
 from cards.reading.columns import Columns
-from cards.reading.quoting import quoted
 from cards.reading.table import Doubt, Row, Table
 
 

@@ -8,6 +8,7 @@ from cards.finding import Finding, UnreadableFileError
 from cards.reading.gathering import gathered
 from cards.reading.limits import MOST_FILE_BYTES, MOST_TEXT_BYTES, too_large
 from cards.reading.near import near_miss
+from cards.reading.open_elsewhere import workbook_of
 from cards.reading.table import Table
 
 Read = tuple[tuple[Table, ...], tuple[Finding, ...]]
@@ -75,6 +76,11 @@ def _bytes_of(path: Path, most: int) -> bytes:
 def _reader(path: Path) -> tuple[Callable[[bytes, str], Read], int]:
     """Return what reads a file of this kind, and how many bytes such a file may have."""
     suffix = path.suffix.lower()
+    if open_workbook := workbook_of(path.name):
+        raise UnreadableFileError(
+            f"{path.name} only says that {open_workbook} is open in a spreadsheet program. "
+            f"Name {open_workbook}."
+        )
     if path.is_dir():
         raise UnreadableFileError(f"{path.name} is a folder. Name a file in it. {_WORKS}")
     if suffix in {".xlsx", ".xlsm"}:

@@ -12,6 +12,7 @@ from cards.reading.digest import digest_of
 from cards.reading.exercises import exercise_rows
 from cards.reading.heading_row import Headings
 from cards.reading.items import items_of
+from cards.reading.limits import LAST_COLUMN, LAST_ROW, MOST_CHARACTERS, too_large
 from cards.reading.pictures import illustrated
 from cards.reading.pictures.pasted import Pasted
 from cards.reading.plain import (
@@ -34,8 +35,10 @@ def gathered(
     """Gather the content of the tables of the file `name`; `findings` are those of reading it.
 
     Pictures named in cells are looked for in the `folder`, if there is one.
-    Raises `UnreadableFileError` if no table holds an item.
+    Raises `UnreadableFileError` if no table holds an item, or they hold far too much text.
     """
+    if any(map(_is_beyond, tables)) or sum(map(_characters, tables)) > MOST_CHARACTERS:
+        raise too_large(name)
     sheets = sheets_of(tables)
     found = [_read_sheet(sheet) for sheet in sheets]
     items = tuple(item for some, _ in found for item in some)
@@ -52,6 +55,14 @@ def gathered(
     return Content(
         PurePath(name).stem, items, teams, settings, findings, digest, folder, tuple(exercises)
     )
+
+
+def _is_beyond(table: Table) -> bool:
+    return any(row.number > LAST_ROW or max(row.cells) > LAST_COLUMN for row in table.rows)
+
+
+def _characters(table: Table) -> int:
+    return sum(len(cell.text) for row in table.rows for cell in row.cells.values())
 
 
 def _tables(sheets: Sequence[Sheet], purpose: Purpose) -> list[Table]:

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
+from cards.quoting import quoted
 from cards.reading.column_notes import column_notes
 from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
 from cards.reading.headings import key, misspelt_role_of, role_of
 from cards.reading.languages import language_of
-from cards.reading.quoting import quoted
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
 
@@ -66,7 +66,7 @@ def headings_of(table: Table) -> Headings | None:
 
 
 def _candidate(table: Table, index: int) -> Headings:
-    row = table.rows[index]
+    row = Row(table.rows[index].number, table.rows[index].heading_cells())
     roles = {column: role for column, cell in row.cells.items() if (role := role_of(cell.text))}
     roles = _shown_first(_canonical(roles | _two_languages(row), row), table.hidden_columns)
     findings: list[Finding] = []

@@ -41,6 +41,12 @@ _ROLES = {
 }
 
 
+_BY_LETTER = {
+    letter: [(form, role) for form, role in _ROLES.items() if form[0] == letter and len(form) > 1]
+    for letter in {form[0] for form in _ROLES}
+}
+
+
 def role_of(text: str) -> Role | None:
     """Return what a heading means, or None if it is not known. Plurals and numbers are accepted."""
     if len(text) > _LONGEST:
@@ -57,11 +63,7 @@ def misspelt_role_of(text: str, roles: Collection[Role]) -> Role | None:
     if len(text) > _LONGEST:
         return None
     bare = key(text)
-    known = [
-        form
-        for form, role in _ROLES.items()
-        if role in roles and form[:1] == bare[:1] and len(form) > len("q")
-    ]
+    known = [form for form, role in _BY_LETTER.get(bare[:1], ()) if role in roles]
     swapped = (form for form in known if sorted(form) == sorted(bare))
     near = next(swapped, None) or near_miss(bare, known, closeness=_CLOSENESS)
     return _ROLES[near] if near else None

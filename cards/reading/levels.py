@@ -5,9 +5,9 @@ from collections.abc import Iterable
 from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.item import Level, folded
+from cards.quoting import quoted
 from cards.reading.headings import unaccented
 from cards.reading.near import near_miss
-from cards.reading.quoting import quoted
 from cards.reading.wordings import LEVELS
 
 _LEVELS = {

@@ -15,6 +15,7 @@ from cards.style import Spans
 if TYPE_CHECKING:
     from openpyxl.worksheet.worksheet import Worksheet
 
+_GENERAL = "General"
 _FORMULA, _ERROR, _DATE = "f", "e", "d"
 # The type that openpyxl leaves on a formula whose stored value is a text without characters.
 _EMPTY_TEXT = "str"
@@ -79,10 +80,17 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
         text, spans = cleaned([(_unescaped(text), style) for text, style in parts_of(stored.value)])
         return text, spans, None
     value = _unescaped(stored.value) if isinstance(stored.value, str) else stored.value
-    text = clean(shown(value, stored.number_format))
+    text = clean(shown(value, _format_of(stored)))
     if stored.data_type == _ERROR:
         return text, (), Doubt.ERROR_VALUE
     return text, (), Doubt.DATE if _is_date(stored) else None
+
+
+def _format_of(cell: Any) -> str:  # noqa: ANN401 - as _Cells
+    try:
+        return str(cell.number_format)
+    except IndexError:  # the style names a format that the workbook has not
+        return _GENERAL
 
 
 def _unescaped(text: str) -> str:

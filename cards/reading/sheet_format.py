@@ -1,6 +1,7 @@
 """What the format of a sheet says: hidden columns, and a row that is set apart as headings are."""
 
 from collections.abc import Sequence
+from math import isfinite
 from typing import TYPE_CHECKING
 
 from cards.reading.table import Row
@@ -40,7 +41,8 @@ def set_apart_row(sheet: "Worksheet", rows: Sequence[Row]) -> int | None:
 def _last_frozen(sheet: "Worksheet") -> int:
     pane = sheet.sheet_view.pane
     frozen = pane is not None and pane.state in {"frozen", "frozenSplit"}
-    return int(pane.ySplit or 0) if pane and frozen else 0
+    rows = float(pane.ySplit or 0) if pane and frozen else 0
+    return int(rows) if isfinite(rows) else 0
 
 
 def _filtered(sheet: "Worksheet") -> int:
@@ -54,4 +56,7 @@ def _bold_by_itself(sheet: "Worksheet", row: Row, below: Row) -> bool:
 
 def _bold(sheet: "Worksheet", row: Row) -> list[bool]:
     cells = (sheet.cell(row.number, column) for column in row.cells)
-    return [bool(cell.font and cell.font.b) for cell in cells]
+    try:
+        return [bool(cell.font and cell.font.b) for cell in cells]
+    except IndexError:  # the style names a font that the workbook has not
+        return [False]

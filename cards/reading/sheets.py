@@ -127,7 +127,7 @@ def kind_named(title: str) -> Kind | None:
 def _purpose_by_headings(table: Table) -> Purpose | None:
     if not table.rows:
         return None
-    roles = {role_of(cell.text) for cell in table.rows[0].cells.values()}
+    roles = {role_of(cell.text) for cell in table.rows[0].heading_cells().values()}
     return next((purpose for needed, purpose in _PURPOSE_HEADINGS if needed <= roles), None)
 
 

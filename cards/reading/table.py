@@ -4,6 +4,7 @@ import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import Enum, auto
+from itertools import islice
 
 from cards.content import Cell
 from cards.place import Place
@@ -15,6 +16,7 @@ _BLANKS = "".join(filter(str.isspace, map(chr, range(0x3041)))) + "\ufeff"
 _LONG = 200
 # No language needs more on one letter (Unicode Standard Annex 15, Stream-Safe Text Format).
 _MOST_MARKS = 30
+_MOST_HEADINGS = 500
 _SEEN = str.maketrans(
     {
         "\t": " ",
@@ -50,6 +52,10 @@ class Row:
         """Return the text in a column; blank where there is no such column or cell."""
         cell = self.cells.get(column or 0)
         return cell.text if cell else ""
+
+    def heading_cells(self) -> Mapping[int, Cell]:
+        """Return the cells that can be headings: nobody heads more columns than are looked at."""
+        return dict(islice(self.cells.items(), _MOST_HEADINGS))
 
     def spans(self, column: int) -> Spans:
         """Return what is bold, raised or lowered in a column."""

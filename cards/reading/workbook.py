@@ -14,6 +14,7 @@ from cards.reading.pictures.in_workbook import pasted_in
 from cards.reading.pictures.pasted import Pasted
 from cards.reading.sheet import has_formulas, table_of
 from cards.reading.table import Table
+from cards.spreadsheets import load_openpyxl
 
 if TYPE_CHECKING:
     from openpyxl.workbook.workbook import Workbook
@@ -73,7 +74,8 @@ def _refuse_others(data: bytes, name: str) -> None:
 
 def _opened(data: bytes, name: str, *, values: bool) -> "Workbook":
     """Open a workbook with its formulas, or with the values stored for them."""
-    from openpyxl import load_workbook  # noqa: PLC0415 - takes long to load
+    load_openpyxl()
+    from openpyxl import load_workbook  # noqa: PLC0415 (loaded by now)
 
     try:
         with warnings.catch_warnings():

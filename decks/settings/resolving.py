@@ -8,6 +8,7 @@ from cards.content import Content, SettingRow
 from cards.finding import Finding, Severity
 from cards.item import folded
 from cards.place import Place
+from cards.quoting import in_line, quoted
 from decks.recipe import (
     Activity,
     CardSize,
@@ -89,9 +90,8 @@ def _from_options(options: Mapping[str, str]) -> dict[str, object]:
         if setting.key in options:
             chosen[setting.key] = value = setting.read(options[setting.key])
             if value is None:
-                raise UsageError(
-                    f"{setting.option} {options[setting.key]}: this can be {setting.expects}."
-                )
+                given = in_line(options[setting.key])
+                raise UsageError(f"{setting.option} {given}: this can be {setting.expects}.")
     return chosen
 
 
@@ -130,17 +130,17 @@ def _unknown_setting(row: SettingRow) -> Finding:
     near = difflib.get_close_matches(folded(row.name.text), names, n=1)
     known = listed(list(names.values()))
     mend = f"Did you mean {names[near[0]]}?" if near else f"The settings are {known}."
-    wrong = f"There is no setting called “{row.name.text}”."
+    wrong = f"There is no setting called {quoted(row.name.text)}."
     return Finding("unknown-setting", Severity.ERROR, row.name.place, row.name.text, wrong, mend)
 
 
 def _one_team(row: SettingRow) -> Finding:
-    wrong = f"This makes one team only, called “{row.value.text}”."
+    wrong = f"This makes one team only, called {quoted(row.value.text)}."
     mend = "If there are to be more, write their number, or their names with commas between."
     return Finding("one-team", Severity.NOTE, row.value.place, row.value.text, wrong, mend)
 
 
 def _bad_value(row: SettingRow, setting: Setting) -> Finding:
-    wrong = f"{setting.name} cannot be “{row.value.text}”."
+    wrong = f"{setting.name} cannot be {quoted(row.value.text)}."
     mend = f"Write {setting.expects}."
     return Finding("unknown-value", Severity.ERROR, row.value.place, row.value.text, wrong, mend)

@@ -4,6 +4,9 @@ from enum import StrEnum
 
 from decks.amounts import read_cards, read_mix, read_percent
 from decks.lengths import (
+    LEAST_CARD,
+    MOST_CARD,
+    MOST_MARGIN,
     read_bleed,
     read_distance,
     read_margins,
@@ -92,7 +95,8 @@ SETTINGS = (
     Setting(
         "Margins",
         "margins",
-        "a length such as 5 mm or 0.25 in, or four: top, right, bottom and left, as 5, 5, 7, 5 mm",
+        f"a length up to {MOST_MARGIN:g} mm, as 5 mm or 0.25 in, or four: "
+        "top, right, bottom and left, as 5, 5, 7, 5 mm",
         read_margins,
         "The edge that your printer leaves white",
         default="5 mm",
@@ -100,7 +104,8 @@ SETTINGS = (
     Setting(
         "Card size",
         "card_size",
-        f"{listed(list(CardSize))}, or width by height, as 90 x 60 mm or 3.5 x 2.5 in",
+        f"{listed(list(CardSize))}, or width by height, as 90 x 60 mm or 3.5 x 2.5 in, "
+        f"each from {LEAST_CARD:g} to {MOST_CARD:g} mm",
         read_card_size,
         "How large a card is; without it, small, or the whole card on index cards",
     ),

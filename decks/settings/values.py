@@ -9,6 +9,8 @@ from decks.lengths import CardMeasure, read_measure
 from decks.recipe import CardSize, Points
 from decks.team import MOST_TEAMS
 
+_ODD_BYTES = re.compile("[\ud800-\udfff]")
+
 YES_OR_NO = ("yes", "no")
 MOST_EXTRA = 20
 MOST_ROUNDS = MOST_TEAMS
@@ -34,8 +36,8 @@ def read_card_size(text: str) -> CardSize | CardMeasure | None:
 
 
 def read_text(text: str) -> str | None:
-    """Read any text that is not blank."""
-    return text.strip() or None
+    """Read any text that is not blank, and that can be written: odd bytes are no letters."""
+    return None if _ODD_BYTES.search(text) else text.strip() or None
 
 
 def read_number(text: str, least: int, most: int) -> int | None:

@@ -192,7 +192,8 @@ def test_a_line_of_50_megabytes_is_refused_unread(tmp_path):
     ("text", "says"),
     [
         ("Tides,2\n" * 3_000_000, "more than 20,000 rows"),
-        ("," * 900_000 + "\n" + "a,b\n" * 15_000, "far larger"),
+        (("a," * 300 + "\n") * 2_000, "more than 120,000 cells"),
+        (("x" * 600 + ",b\n") * 9_000, "far larger"),
         ("x" * 900_000 + ",b\n", "far too long for a card"),
         ('a,"' + "b\n" * 1_000_000, "never closed"),
     ],
@@ -207,6 +208,7 @@ def test_a_text_with_too_much_in_it_is_refused(tmp_path, text, says):
     "text",
     [
         "Prompt,Answer\nTides a day,2\n" + ",,,,\n" * 1_000_000,
+        "Prompt,Answer\n" + "," * 900_000 + "\nTides a day,2\n",
         "Prompt,Answer\n" + "\n" * 1_000_000 + "Tides a day,2\n",
         "Prompt,Answer\nTides a day,2" + " " * 100_000 + "\n",
         f"Prompt,Answer{',' * 16_000}\nTides a day,2\n",

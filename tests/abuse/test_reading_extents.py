@@ -93,7 +93,7 @@ def test_more_cells_than_a_class_can_need_are_told_of(tmp_path):
     cell = b"<c><v>7</v></c>"
     start, end = parted(sheet_xml(f'{HEADINGS}<row r="2"><!-- here --></row>'))
     path = workbook_with(tmp_path / "w.xlsx", {SHEET: pieces(start, cell, 3_000_000, end)})
-    assert "more than 300,000 cells with content" in refusal(path)
+    assert "more than 120,000 cells with content" in refusal(path)
 
 
 def test_absurdly_many_shared_texts_are_refused(tmp_path):

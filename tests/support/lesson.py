@@ -132,6 +132,11 @@ def _goes_on(last, char):
     return level and abs(char["x0"] - last["x1"]) < 1
 
 
+def without_foot(text: str) -> str:
+    """Return the text of a full page's card without the foot of the page, which stands after it."""
+    return re.sub(r"\s*(?:100|50)\s*mm.*$", "", text, flags=re.DOTALL)
+
+
 def plain(text: str) -> str:
     """Return a text as it is searched for: no spaces, no capitals."""
     return re.sub(r"\s", "", text).casefold()

@@ -3,13 +3,13 @@
 import re
 from collections.abc import Mapping
 
-from cards.reading.limits import too_large
+from cards.reading.limits import MOST_CELLS, too_large, too_many_cells
 from cards.reading.opendocument.cell import OpenCell
 from cards.reading.opendocument.names import DRAWN, name
 from cards.reading.opendocument.sheet import OpenSheet
 from cards.style import TextStyle
 
-_MOST_ELEMENTS = 2_000_000
+_MOST_ELEMENTS = 1_000_000
 _MOST_BLANKS = 1_000
 _NUMBER = re.compile(r"[0-9]{1,7}")
 _TABLE, _ROW = name("table:table"), name("table:table-row")
@@ -96,7 +96,7 @@ class ContentReader:
 
     @property
     def _text_style(self) -> TextStyle | None:
-        return next((style for style in reversed(self._spans) if style), None)
+        return self._spans[-1] if self._spans else None
 
     def _start_outside(self, tag: str, attributes: Mapping[str, str]) -> None:
         if tag == _STYLE:
@@ -127,7 +127,8 @@ class ContentReader:
             cell.begin_paragraph()
             self._paragraph = True
         elif tag == _TEXT_SPAN:
-            self._spans.append(self._text_styles.get(attributes.get(name("text:style-name"), "")))
+            own = self._text_styles.get(attributes.get(name("text:style-name"), ""))
+            self._spans.append(own or self._text_style)
         elif tag in _KEPT:
             count = min(_count(attributes, name("text:c")), _MOST_BLANKS)
             cell.add_kept(_KEPT[tag] * count, self._text_style)
@@ -159,6 +160,8 @@ class ContentReader:
             self._sheet = None
             if not sheet.title.startswith(_CACHED):
                 self.sheets.append(sheet)
+            if sum(one.cells for one in self.sheets) > MOST_CELLS:
+                raise too_many_cells(self._file)
 
 
 def _text_style_of(attributes: Mapping[str, str]) -> TextStyle | None:

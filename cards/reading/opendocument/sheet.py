@@ -85,6 +85,11 @@ class OpenSheet:
             if doubt:
                 self._doubts[place] = doubt
 
+    @property
+    def cells(self) -> int:
+        """The number of cells that show anything."""
+        return len(self._cells)
+
     def table(self) -> Table:
         """Return what the sheet shows, without its hidden rows."""
         cells = {cell.place: cell for cell in self._cells}

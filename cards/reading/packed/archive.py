@@ -3,7 +3,7 @@
 import io
 import re
 import zipfile
-import zlib
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
@@ -22,11 +22,15 @@ _ENCODINGS = frozenset({b"utf-8", b"us-ascii", b"ascii"})
 
 @dataclass(slots=True)
 class Archive:
-    """The parts of a packed file; `unpacked` counts the bytes read from them so far."""
+    """The parts of a packed file; `unpacked` counts the bytes read from them so far.
+
+    `kept` counts what was kept of all of them, by what it is.
+    """
 
     name: str
     _zip: zipfile.ZipFile
     unpacked: int = field(default=0)
+    kept: Counter[str] = field(default_factory=Counter)
 
     @property
     def parts(self) -> tuple[str, ...]:
@@ -40,16 +44,16 @@ class Archive:
         packed in a way that spreadsheet programs do not use.
         """
         try:
-            if self._zip.getinfo(part).compress_type not in _PACKINGS:
-                raise UnreadableFileError(damaged(self.name))
+            self._refuse_packing(self._zip.getinfo(part))
             with self._zip.open(part) as unpacking:
                 while chunk := unpacking.read(MIB):
                     self._count(chunk)
                     yield chunk
-        except (zipfile.BadZipFile, zlib.error, EOFError, OSError) as error:
-            raise UnreadableFileError(damaged(self.name)) from error
-        # A part that is locked with a password, or packed in a way of the future.
-        except (RuntimeError, NotImplementedError, KeyError) as error:
+        except UnreadableFileError:
+            raise
+        # A part that is damaged, locked, packed in a way of the future, or said to lie before the
+        # file begins or beyond all files' ends, can fail in whatever way.
+        except Exception as error:
             raise UnreadableFileError(damaged(self.name)) from error
 
     def xml_chunks(self, part: str) -> Iterator[bytes]:
@@ -84,6 +88,10 @@ class Archive:
         self.unpacked += len(chunk)
         if self.unpacked > MOST_UNPACKED_BYTES:
             raise too_large(self.name)
+
+    def _refuse_packing(self, info: zipfile.ZipInfo) -> None:
+        if info.compress_type not in _PACKINGS:
+            raise UnreadableFileError(damaged(self.name))
 
     def _refuse_encodings(self, start: bytes) -> None:
         named = _ENCODING.match(start.removeprefix(b"\xef\xbb\xbf"))

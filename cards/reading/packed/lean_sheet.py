@@ -4,6 +4,7 @@ Parts and names are those of ECMA-376 Part 1, 18.3.1.
 """
 
 import re
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import chain
@@ -44,20 +45,19 @@ _MERGED = re.compile(rb'<(?:\w+:)?mergeCell [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
 _FILTER = re.compile(rb'<(?:\w+:)?autoFilter [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
 _KEPT_BEFORE = (b"sheetViews", b"cols")
 _MOST_BESIDE = 8 * MIB
-_MOST_MERGED = 500_000
+_MOST_MERGED = 100_000
+# Each is compared with all the others.
+_MOST_RANGES = 4_000
 _NEVER = re.compile(rb"(?!)")
 
 
 @dataclass(slots=True)
 class _Rows:
-    """The rows of a sheet as they are read: what is kept, and how much that is."""
+    """The rows of a sheet as they are read: what is kept, and how much that is in all sheets."""
 
     name: str
+    counts: Counter[str]
     kept: list[bytes] = field(default_factory=list)
-    size: int = 0
-    cells: int = 0
-    rows: int = 0
-    runs: int = 0
     last_row: int = 0
 
     def add(self, piece: bytes) -> None:
@@ -66,20 +66,18 @@ class _Rows:
         if _FAR_REACHING.search(lean):
             raise UnreadableFileError(damaged(self.name))
         self.kept.append(lean)
-        self.size += len(lean)
-        self.cells += len(_CELL.findall(lean))
-        self.rows += len(_ROW.findall(lean))
+        cells, rows = len(_CELL.findall(lean)), len(_ROW.findall(lean))
+        self.counts.update(bytes=len(lean), cells=cells, rows=rows, runs=runs_in(lean))
         numbers = _ROW_NUMBER.findall(lean)
         self.last_row = max([self.last_row, *map(int, numbers)], default=0)
-        self.runs += runs_in(lean)
         self._refuse_too_much()
 
     def _refuse_too_much(self) -> None:
-        if self.cells > MOST_CELLS:
+        if self.counts["cells"] > MOST_CELLS:
             raise too_many_cells(self.name)
-        if self.rows > MOST_ROWS:
+        if self.counts["rows"] > MOST_ROWS:
             raise too_many_rows(self.name)
-        if self.size > MOST_KEPT_BYTES or self.runs > MOST_RUNS:
+        if self.counts["bytes"] > MOST_KEPT_BYTES or self.counts["runs"] > MOST_RUNS:
             raise too_large(self.name)
 
 
@@ -95,7 +93,7 @@ def lean_sheet(archive: Archive, part: str) -> bytes:
     if not start:
         raise UnreadableFileError(damaged(name))
     opened = _SHEET_DATA.match(piece)
-    rows, after = _Rows(name), piece
+    rows, after = _Rows(name, archive.kept), piece
     if opened and not opened[2]:
         after = _read_rows(rows, piece, pieces, b"</" + opened[1] + b"sheetData>")
     after += _until(_NEVER, pieces, name)[0]
@@ -155,9 +153,10 @@ def _ranges(after: bytes, rows: _Rows, prefix: bytes) -> Iterator[bytes]:
     filtered = _FILTER.search(after)
     if filtered:
         yield b'<%sautoFilter ref="%s"/>' % (prefix, filtered[1])
-    merged = [clipped(ref.decode(), rows.last_row) for ref in _MERGED.findall(after)]
+    refs = dict.fromkeys(_MERGED.findall(after))
+    merged = (clipped(ref.decode(), rows.last_row) for ref in refs)
     inside = [one for one in merged if one]
-    if sum(one.area for one in inside) > _MOST_MERGED:
+    if len(inside) > _MOST_RANGES or sum(one.area for one in inside) > _MOST_MERGED:
         raise too_large(rows.name)
     if inside:
         cells = b"".join(b'<%smergeCell ref="%s"/>' % (prefix, str(one).encode()) for one in inside)

@@ -1,5 +1,6 @@
 """Picture files beside the teacher's file: found there or nowhere, and read in bounds."""
 
+from os.path import lexists
 from pathlib import Path, PurePosixPath, PureWindowsPath
 
 from cards.reading.pictures.unusable import UnusablePictureError, too_large
@@ -46,6 +47,9 @@ def _found(name: str, folder: Path) -> Path | None:
     if not _stays_inside(name):
         return None
     try:
+        # Most names are of nothing, and to follow links takes far longer than to see that.
+        if not lexists(folder / name):
+            return None
         path = (folder / name).resolve()
         inside = path.is_relative_to(folder.resolve())
         return path if inside and path.is_file() else None

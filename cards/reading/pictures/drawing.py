@@ -4,9 +4,10 @@ import re
 from xml.etree import ElementTree as ET
 
 from cards.picture import Picture, PictureKind
+from cards.reading.pictures.drawn import drawn
 from cards.reading.pictures.svg_parts import SVG, XLINK
 from cards.reading.pictures.svg_tree import svg_tree
-from cards.reading.pictures.unusable import UnusablePictureError, broken, too_large
+from cards.reading.pictures.unusable import UnusablePictureError, too_large
 
 _LENGTH = re.compile(r"\s*([0-9]*\.?[0-9]+(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*")
 # Pixels in each unit, CSS Values and Units Module Level 3, 5.2.
@@ -23,6 +24,7 @@ _PIXELS = {
 _BETWEEN = re.compile(r"[\s,]+")
 _LONG_SIDE = 1000
 _NARROWEST = 50
+_SMALL = 3
 
 ET.register_namespace("", SVG[1:-1])
 ET.register_namespace("xlink", XLINK[1:-1])
@@ -42,9 +44,10 @@ def drawing_in(data: bytes) -> Picture:
     pixels = round(width * scale), round(height * scale)
     root.set("width", str(pixels[0]))
     root.set("height", str(pixels[1]))
-    drawn = ET.tostring(root, encoding="utf-8")
-    _try(drawn)
-    return Picture.of(drawn, PictureKind.SVG, width=pixels[0], height=pixels[1], alpha=True)
+    svg = ET.tostring(root, encoding="utf-8")
+    # What cannot be drawn small cannot be drawn at all.
+    drawn(svg, width=max(pixels[0] // _SMALL, 1), height=max(pixels[1] // _SMALL, 1))
+    return Picture.of(svg, PictureKind.SVG, width=pixels[0], height=pixels[1], alpha=True)
 
 
 def _size_of(root: ET.Element) -> tuple[float, float]:
@@ -66,14 +69,3 @@ def _pixels(length: str) -> float:
     if not found or not 1e-3 < float(found[1]) < 1e6:  # noqa: PLR2004 - what a page can be
         return 0
     return float(found[1]) * _PIXELS[found[2] or "px"]
-
-
-def _try(drawn: bytes) -> None:
-    """Draw it small; raise `UnusablePictureError` if that cannot be done."""
-    import resvg_py  # noqa: PLC0415 - only drawings need it
-
-    try:
-        resvg_py.svg_to_bytes(svg_string=drawn.decode(), zoom=0.05, skip_system_fonts=True)
-    # Whatever it cannot draw, it says in ways of its own.
-    except Exception as error:
-        raise broken() from error

@@ -8,11 +8,11 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.picture import Picture
 from cards.place import Place
+from cards.quoting import quoted
 from cards.reading.pictures.beside import bytes_beside
 from cards.reading.pictures.looking import picture_in
 from cards.reading.pictures.pasted import Pasted
 from cards.reading.pictures.unusable import UnusablePictureError, too_large
-from cards.reading.quoting import quoted
 
 MOST_TOGETHER = 400_000_000
 """Bytes of all the pictures of a file."""

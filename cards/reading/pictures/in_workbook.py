@@ -12,7 +12,7 @@ from xml.etree import ElementTree as ET
 
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
-from cards.reading.limits import MIB
+from cards.reading.limits import LAST_COLUMN, LAST_ROW, MIB
 from cards.reading.packed.archive import Archive, damaged, opened_archive
 from cards.reading.pictures.beside import MOST_BYTES
 from cards.reading.pictures.pasted import Pasted
@@ -25,7 +25,6 @@ _MOST_PASTED = 5_000
 _ANCHORS = ("twoCellAnchor", "oneCellAnchor")
 _SIDES = ("l", "t", "r", "b")
 _WHOLE = 100_000
-_LAST_ROW, _LAST_COLUMN = 1_048_576, 16_384
 
 
 def pasted_in(data: bytes, name: str) -> tuple[Mapping[str, tuple[Pasted, ...]], list[Finding]]:
@@ -83,7 +82,7 @@ def _corner(anchor: ET.Element, title: str) -> Place | None:
     if start is None:
         return None
     row, column = (_number(next(_inside(start, tag), None)) for tag in ("row", "col"))
-    if not (0 <= row < _LAST_ROW and 0 <= column < _LAST_COLUMN):
+    if not (0 <= row < LAST_ROW and 0 <= column < LAST_COLUMN):
         return None
     return Place(title, row + 1, column + 1)
 

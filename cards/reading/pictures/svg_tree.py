@@ -105,7 +105,10 @@ def svg_tree(data: bytes) -> ET.Element:
 def _parsed(text: str) -> ET.Element:
     parser = ET.XMLParser(target=_Keeper())  # noqa: S314 - declarations have been refused
     parser.feed(text)
-    root: ET.Element = parser.close()
+    # The builder has no root at all if nothing of the file is kept.
+    root: ET.Element | None = parser.close()
+    if root is None:
+        raise broken()
     return root
 
 
