@@ -24,4 +24,36 @@ class DamagedRecordError(UnreadableFileError):
 
 
 class WrongValueError(ValueError):
-    """A value in a record that cannot be."""
+    """A value in a record that cannot be, or that is lacking.
+
+    `where` leads to it from outside: names of fields, and numbers of entries from 1. It holds no
+    text of the record, which may be anything.
+    """
+
+    where: tuple[str | int, ...] = ()
+
+
+DAMAGE = (
+    ValueError,
+    TypeError,
+    KeyError,
+    AttributeError,
+    IndexError,
+    OverflowError,
+    RecursionError,
+)
+"""What a value that cannot be there leads to, wherever in a record it stands."""
+
+
+def met_at(place: str | int, error: Exception) -> WrongValueError:
+    """Return what was wrong, told as wrong at a place of the record."""
+    wrong = WrongValueError(place)
+    wrong.where = (place, *getattr(error, "where", ()))
+    return wrong
+
+
+def damaged(error: Exception) -> str:
+    """Return what is wrong with a record, going on from the file's name."""
+    where = getattr(error, "where", ())
+    told = " ".join(f"“{one}”" if isinstance(one, str) else str(one) for one in where)
+    return f"is damaged{f' at {told}' if told else ''} and was left as it is"

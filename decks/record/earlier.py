@@ -7,11 +7,13 @@ the format adds here how the one before it becomes the new one.
 from collections.abc import Callable, Mapping
 from typing import Any
 
+from decks.record.values import each, items, mapping, part
+
 FORMATS = (1,)
 """The formats that can be read."""
 
 _RECORD_LACKS: Mapping[str, Callable[[dict[str, Any]], Any]] = {
-    "owners": lambda record: record["teams"],
+    "owners": lambda record: part(record, "teams", items),
     "pictures": lambda _: {},
     "lesson": lambda _: None,
     "guide_more": lambda _: [],
@@ -33,4 +35,9 @@ _CARD_LACKS: Mapping[str, Any] = {
 def with_what_it_lacks(record: dict[str, Any]) -> dict[str, Any]:
     """Return a record that has all that one of today has."""
     lacking = {key: make(record) for key, make in _RECORD_LACKS.items() if key not in record}
-    return record | lacking | {"cards": [_CARD_LACKS | card for card in record["cards"]]}
+    cards = part(record, "cards", lambda ones: list(each(ones, _card_of_today)))
+    return record | lacking | {"cards": cards}
+
+
+def _card_of_today(card: object) -> dict[str, Any]:
+    return {**_CARD_LACKS, **mapping(card)}

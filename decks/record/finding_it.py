@@ -6,8 +6,10 @@ from decks.record.damage import PUT_BACK, DamagedRecordError
 
 RECORD = "deck.json"
 
-MOST_BYTES = 64 << 20
-"""Far more than a record of twelve teams with a thousand cards each."""
+MOST_BYTES = 32 << 20
+"""Far more than a record of twelve teams with a thousand cards each: some fifty thousand cards."""
+
+TOO_LARGE = "is far larger than it can be"
 
 
 def folder_of(named: Path) -> Path:
@@ -24,7 +26,7 @@ def bytes_of(path: Path) -> bytes:
         if not path.is_file():
             raise DamagedRecordError(path, "is missing", _mend(path))
         if path.stat().st_size > MOST_BYTES:
-            raise DamagedRecordError(path, "is far larger than it can be")
+            raise DamagedRecordError(path, TOO_LARGE)
         return path.read_bytes()
     except (OSError, ValueError) as error:
         why = getattr(error, "strerror", None) or error

@@ -1,13 +1,14 @@
 """Study guides, written and read."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from functools import partial
 from typing import Any
 
 from cards.item import Item, folded
 from decks.bank import Guide, GuidePart, has_one_word_each, is_sound
 from decks.deck import Card, Deck
-from decks.record.damage import WrongValueError
-from decks.record.values import items, mapping, number, text, texts
+from decks.record.damage import WrongValueError, met_at
+from decks.record.values import each, items, mapping, number, part, text, text_or_none, texts
 
 
 def guide_record(deck: Deck, *, second: bool = False) -> list[dict[str, Any]]:
@@ -34,34 +35,39 @@ def _part_record(team: str | None, part: GuidePart) -> dict[str, Any]:
     }
 
 
-def guides_read(first: object, second: object, cards: Sequence[Card]) -> tuple[Guide, ...]:
-    """Return the guides; their blanks are items of the cards.
+def guides_read(record: Mapping[str, Any], cards: Sequence[Card]) -> tuple[Guide, ...]:
+    """Return the guides of a record; their blanks are items of the cards.
 
     Raises `WrongValueError` for a blank that is on no card.
     """
-    by_key = {card.item.key: card.item for card in reversed(cards)}
-    parts, more = _parts(first, by_key), _parts(second, by_key)
+    read = partial(_parts, by_key={card.item.key: card.item for card in reversed(cards)})
+    parts, more = part(record, "guide", read), part(record, "guide_more", read)
     if not more.keys() <= parts.keys():
-        raise WrongValueError(second)
+        raise met_at("guide_more", WrongValueError())
     return tuple(Guide(team, tuple(own), tuple(more.get(team, ()))) for team, own in parts.items())
 
 
-def _parts(record: object, by_key: dict[str, Item]) -> dict[str | None, list[GuidePart]]:
+def _parts(record: object, by_key: Mapping[str, Item]) -> dict[str | None, list[GuidePart]]:
     """Return the parts of each guide by whose it is, None for the class."""
     parts: dict[str | None, list[GuidePart]] = {}
-    for given in map(mapping, items(record)):
-        team = None if given["team"] is None else text(given["team"])
-        parts.setdefault(team, []).append(_part(given, by_key))
+    for team, own in each(record, partial(_part, by_key=by_key)):
+        parts.setdefault(team, []).append(own)
     return parts
 
 
-def _part(given: dict[str, Any], by_key: dict[str, Item]) -> GuidePart:
-    blanks = tuple(by_key[text(mapping(one)["item"])] for one in items(given["blanks"]))
-    return GuidePart(
+def _part(record: object, by_key: Mapping[str, Item]) -> tuple[str | None, GuidePart]:
+    given = mapping(record)
+    blanks = part(given, "blanks", lambda ones: tuple(by_key[_key(one)] for one in items(ones)))
+    own = GuidePart(
         blanks=blanks,
-        bank=texts(given["bank"]),
-        extra_words=texts(given["extra_words"]),
+        bank=part(given, "bank", texts),
+        extra_words=part(given, "extra_words", texts),
         reusable=len({folded(blank.answer) for blank in blanks}) < len(blanks),
-        guess_mean=number(given["guess_mean"], 0),
-        guess_all=number(given["guess_all"], 0, 1),
+        guess_mean=part(given, "guess_mean", partial(number, least=0)),
+        guess_all=part(given, "guess_all", partial(number, least=0, most=1)),
     )
+    return part(given, "team", text_or_none), own
+
+
+def _key(blank: object) -> str:
+    return text(mapping(blank)["item"])

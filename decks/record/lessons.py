@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import asdict
+from functools import partial
 from typing import Any, TypeAlias
 
 from cards.item import Item
@@ -9,9 +10,10 @@ from decks.deck import Card, Deck
 from decks.lesson import Bases, Call, Called, Lesson, Story, Telling
 from decks.lesson.exercises import Exercise
 from decks.record.damage import WrongValueError
-from decks.record.values import items, made, mapping, text, whole
+from decks.record.values import each, items, made, mapping, part, text, whole
 
 Hands: TypeAlias = Sequence[Sequence[Card]]
+Labels: TypeAlias = Mapping[Item, str]
 
 
 def lesson_record(deck: Deck) -> dict[str, Any] | None:
@@ -21,10 +23,10 @@ def lesson_record(deck: Deck) -> dict[str, Any] | None:
         return {"rounds": [[_call(call) for call in called] for called in lesson.rounds]}
     if isinstance(lesson, Bases):
         hands = zip(deck.hands, lesson.sets, strict=True)
-        return {"sets": [_labels(hand, items) for hand, items in hands]}
+        return {"sets": [_told(items, _labels(hand)) for hand, items in hands]}
     if isinstance(lesson, Telling):
-        owned = zip(deck.hands, lesson.stories, strict=True)
-        return {"stories": [[_story(hand, one) for one in mine] for hand, mine in owned]}
+        owned = zip(map(_labels, deck.hands), lesson.stories, strict=True)
+        return {"stories": [[_story(one, labels) for one in mine] for labels, mine in owned]}
     return None
 
 
@@ -33,16 +35,19 @@ def _call(call: Call) -> dict[str, Any]:
     return {"label": call.label, "seconds": call.seconds, "exercise": exercise}
 
 
-def _labels(hand: Sequence[Card], items: Sequence[Item]) -> list[str]:
-    labels = {card.item: card.label for card in hand}
+def _labels(hand: Sequence[Card]) -> Labels:
+    return {card.item: card.label for card in hand}
+
+
+def _told(items: Sequence[Item], labels: Labels) -> list[str]:
     return [labels[item] for item in items]
 
 
-def _story(hand: Sequence[Card], story: Story) -> dict[str, Any]:
+def _story(story: Story, labels: Labels) -> dict[str, Any]:
     return {
         "topic": story.topic,
         "headings": [
-            {"heading": heading, "cards": _labels(hand, details)}
+            {"heading": heading, "cards": _told(details, labels)}
             for heading, details in story.headings
         ],
     }
@@ -55,30 +60,35 @@ def lesson_read(record: object, hands: Hands) -> Lesson | None:
     """
     if record is None:
         return None
-    given = mapping(record)
+    given, by_label = mapping(record), [_by_label(hand) for hand in hands]
     for word, read in _READ.items():
         if word in given:
-            return read(items(given[word]), [_by_label(hand) for hand in hands])
+            return part(given, word, partial(_read, read=read, hands=by_label))
     raise WrongValueError(record)
 
 
 _ByLabel: TypeAlias = Mapping[str, Item]
+_Reader: TypeAlias = Callable[[list[Any], list[_ByLabel]], Lesson]
 
 
 def _by_label(hand: Sequence[Card]) -> _ByLabel:
     return {card.label: card.item for card in hand}
 
 
+def _read(record: object, read: _Reader, hands: list[_ByLabel]) -> Lesson:
+    return read(items(record), hands)
+
+
 def _called(record: list[Any], hands: list[_ByLabel]) -> Called:
     paired = zip(record, hands, strict=True)
-    return Called(tuple(tuple(_call_read(one, hand) for one in items(own)) for own, hand in paired))
+    return Called(tuple(tuple(each(own, partial(_call_read, hand=hand))) for own, hand in paired))
 
 
 def _call_read(record: object, hand: _ByLabel) -> Call:
     given = mapping(record)
-    label = text(given["label"])
-    exercise = made(Exercise, given["exercise"])
-    return Call(label, hand[label], exercise, whole(given["seconds"]))
+    label = part(given, "label", text)
+    exercise = part(given, "exercise", partial(made, Exercise))
+    return Call(label, hand[label], exercise, part(given, "seconds", whole))
 
 
 def _sets(record: list[Any], hands: list[_ByLabel]) -> Bases:
@@ -91,21 +101,21 @@ def _found(labels: object, hand: _ByLabel) -> tuple[Item, ...]:
 
 def _telling(record: list[Any], hands: list[_ByLabel]) -> Telling:
     paired = zip(record, hands, strict=True)
-    return Telling(
-        tuple(tuple(_story_read(one, hand) for one in items(own)) for own, hand in paired)
-    )
+    return Telling(tuple(tuple(each(own, partial(_story_read, hand=hand))) for own, hand in paired))
 
 
 def _story_read(record: object, hand: _ByLabel) -> Story:
     given = mapping(record)
-    headings = [
-        (text(mapping(one)["heading"]), _found(one["cards"], hand))
-        for one in items(given["headings"])
-    ]
-    return Story(text(given["topic"]), tuple(headings))
+    headings = part(given, "headings", lambda ones: list(each(ones, partial(_heading, hand=hand))))
+    return Story(part(given, "topic", text), tuple(headings))
 
 
-_READ: Mapping[str, Callable[[list[Any], list[_ByLabel]], Lesson]] = {
+def _heading(record: object, hand: _ByLabel) -> tuple[str, tuple[Item, ...]]:
+    given = mapping(record)
+    return part(given, "heading", text), part(given, "cards", partial(_found, hand=hand))
+
+
+_READ: Mapping[str, _Reader] = {
     "rounds": _called,
     "sets": _sets,
     "stories": _telling,

@@ -5,23 +5,15 @@ from pathlib import Path
 from typing import Any, NoReturn
 
 from decks.record.colophon import Colophon, Recorded
-from decks.record.damage import DamagedRecordError, WrongValueError
+from decks.record.damage import DAMAGE, DamagedRecordError, WrongValueError, damaged
 from decks.record.earlier import FORMATS, with_what_it_lacks
-from decks.record.finding_it import RECORD, bytes_of, folder_of
+from decks.record.finding_it import RECORD, TOO_LARGE, bytes_of, folder_of
 from decks.record.pictures import Album
 from decks.record.rebuilding import rebuilt
-from decks.record.values import items, mapping, text, whole
+from decks.record.values import each, mapping, part, text, whole
 
-_DAMAGE = (
-    ValueError,
-    TypeError,
-    KeyError,
-    AttributeError,
-    IndexError,
-    OverflowError,
-    RecursionError,
-)
-"""What a value that cannot be there leads to, wherever in a record it stands."""
+MOST_VALUES = 2_000_000
+"""Those of some fifty thousand cards; of empty lists, as many bytes could hold far more."""
 
 _FOREIGN = "is not the record of a deck"
 _NAME_ANOTHER = "Name the folder of a deck that Fairdeal has made."
@@ -41,16 +33,31 @@ def read_record(folder: Path, *, pictures: bool = True) -> Recorded:
     _refuse_foreign(record, path)
     try:
         return _recorded(with_what_it_lacks(record), folder, pictures=pictures)
-    except _DAMAGE as error:
-        raise DamagedRecordError(path, "is damaged and was left as it is") from error
+    except DAMAGE as error:
+        raise DamagedRecordError(path, damaged(error)) from error
 
 
 def _parsed(path: Path) -> Any:  # noqa: ANN401 (it is any JSON)
     data = bytes_of(path)
+    if sum(map(data.count, (b",", b"[", b"{"))) > MOST_VALUES:
+        raise DamagedRecordError(path, TOO_LARGE)
     try:
-        return json.loads(data.decode(), parse_constant=_not_finite)
+        # an editor may have put a byte order mark before it
+        letters = data.decode("utf-8-sig")
+        return json.loads(letters, parse_constant=_not_finite, object_pairs_hook=_each_once)
+    except json.JSONDecodeError as error:
+        wrong = f"is damaged at line {error.lineno} and was left as it is"
+        raise DamagedRecordError(path, wrong) from error
     except (ValueError, RecursionError) as error:
-        raise DamagedRecordError(path, "is damaged and was left as it is") from error
+        raise DamagedRecordError(path, damaged(error)) from error
+
+
+def _each_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    """Return an object; of two values under one name nobody knows which is meant."""
+    found = dict(pairs)
+    if len(found) < len(pairs):
+        raise WrongValueError(pairs[0])
+    return found
 
 
 def _not_finite(word: str) -> NoReturn:
@@ -69,20 +76,30 @@ def _refuse_foreign(record: object, path: Path) -> None:
 
 
 def _recorded(record: dict[str, Any], folder: Path, *, pictures: bool) -> Recorded:
-    album = Album(folder, mapping(record["pictures"]), pictures)
+    album = Album(folder, part(record, "pictures", mapping), pictures)
     return Recorded(rebuilt(record, album), _colophon(record))
 
 
 def _colophon(record: dict[str, Any]) -> Colophon:
-    made_from = mapping(record["made_from"])
-    left_out = [
-        (text(mapping(row)["place"]), text(row["why"])) for row in items(record["left_out"])
-    ]
-    papers = {name: text(digest) for name, digest in mapping(record["papers"]).items()}
+    file, digest = part(record, "made_from", _made_from)
     return Colophon(
-        made_from=text(made_from["file"]),
-        digest=text(made_from["digest"]),
-        left_out=tuple(left_out),
-        papers=papers,
-        leaves=whole(record["leaves"]),
+        made_from=file,
+        digest=digest,
+        left_out=part(record, "left_out", lambda rows: tuple(each(rows, _left_out))),
+        papers=part(record, "papers", _papers),
+        leaves=part(record, "leaves", whole),
     )
+
+
+def _made_from(record: object) -> tuple[str, str]:
+    given = mapping(record)
+    return part(given, "file", text), part(given, "digest", text)
+
+
+def _left_out(record: object) -> tuple[str, str]:
+    given = mapping(record)
+    return part(given, "place", text), part(given, "why", text)
+
+
+def _papers(record: object) -> dict[str, str]:
+    return {name: text(digest) for name, digest in mapping(record).items()}

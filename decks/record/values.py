@@ -5,14 +5,14 @@ Numbers stay as they are written, so that a record that is read and written agai
 
 import math
 import re
-from collections.abc import Hashable, Mapping
-from dataclasses import fields, is_dataclass
+from collections.abc import Callable, Hashable, Iterator, Mapping
+from dataclasses import MISSING, Field, fields, is_dataclass
 from enum import Enum
-from functools import cache
+from functools import cache, partial
 from types import UnionType
 from typing import Any, TypeVar, Union, cast, get_args, get_origin, get_type_hints
 
-from decks.record.damage import WrongValueError
+from decks.record.damage import DAMAGE, WrongValueError, met_at
 
 LONGEST = 40_000
 """A little more than a cell of a spreadsheet can hold."""
@@ -20,6 +20,7 @@ LONGEST = 40_000
 MOST = 1_000_000
 
 Made = TypeVar("Made")
+Read = TypeVar("Read")
 
 
 def text(value: object) -> str:
@@ -27,6 +28,11 @@ def text(value: object) -> str:
     if not isinstance(value, str) or len(value) > LONGEST or re.search("[\ud800-\udfff]", value):
         raise WrongValueError(value)
     return value
+
+
+def text_or_none(value: object) -> str | None:
+    """Return a text, or None for nothing."""
+    return None if value is None else text(value)
 
 
 def number(value: object, least: float = -MOST, most: float = MOST) -> float:
@@ -66,6 +72,29 @@ def mapping(value: object) -> dict[str, Any]:
     return value
 
 
+def part(given: Mapping[str, Any], name: str, read: Callable[[Any], Read]) -> Read:
+    """Return what is read of a field.
+
+    Raises `WrongValueError`, which tells the field, where it is lacking or cannot be.
+    """
+    try:
+        return read(given[name])
+    except DAMAGE as error:
+        raise met_at(name, error) from error
+
+
+def each(value: object, read: Callable[[Any], Read]) -> Iterator[Read]:
+    """Yield what is read of each entry of a list.
+
+    Raises `WrongValueError`, which tells the entry by its number.
+    """
+    for number_of_it, one in enumerate(items(value), 1):
+        try:
+            yield read(one)
+        except DAMAGE as error:
+            raise met_at(number_of_it, error) from error
+
+
 def made(kind: type[Made], value: object, **known: object) -> Made:
     """Return a dataclass from an object with its fields; `known` are given, not read.
 
@@ -73,11 +102,15 @@ def made(kind: type[Made], value: object, **known: object) -> Made:
     """
     given, hints = mapping(value), _hints(cast("Hashable", kind))
     read = {
-        field.name: _typed(hints[field.name], given[field.name])
+        field.name: part(given, field.name, partial(_typed, hints[field.name]))
         for field in fields(cast("Any", kind))
-        if field.name in given and field.name not in known
+        if field.name not in known and (field.name in given or _has_no_default(field))
     }
     return kind(**read, **known)
+
+
+def _has_no_default(field: Field[Any]) -> bool:
+    return field.default is MISSING and field.default_factory is MISSING
 
 
 @cache

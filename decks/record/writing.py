@@ -1,5 +1,6 @@
 """A deck becomes the text of its record."""
 
+import io
 import json
 from dataclasses import asdict
 from typing import Any
@@ -39,7 +40,10 @@ def write(deck: Deck, colophon: Colophon) -> str:
         "papers": dict(colophon.papers),
         "leaves": colophon.leaves,
     }
-    return json.dumps(record, ensure_ascii=False, indent=1) + "\n"
+    # piece by piece: all pieces in one list would take ten times the room of the text
+    text = io.StringIO()
+    json.dump(record, text, ensure_ascii=False, indent=1)
+    return text.getvalue() + "\n"
 
 
 def _recipe(deck: Deck) -> dict[str, Any]:
