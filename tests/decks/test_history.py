@@ -93,7 +93,7 @@ def test_what_cannot_be_read_is_named_and_does_not_stop_the_rest(tmp_path):
         for name in ("02", "03", "mine")
     ]
     assert [one.wrong.partition(": ")[2] for one in history.findings] == [
-        "deck.json is damaged and was left as it is.",
+        "deck.json is damaged at line 1 and was left as it is.",
         "deck.json is missing.",
         "deck.json is not the record of a deck.",
     ]

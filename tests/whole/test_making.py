@@ -57,7 +57,9 @@ def test_the_plan_numbers_every_cut_and_draws_folds_dashed(build, way):
     told = re.search(r"(\d+) in all", making_text(deck))
     with pdfplumber.open(deck / "teacher.pdf") as pdf:
         page = pdf.pages[0]
-        numbers = [word["text"] for word in page.extract_words() if 6 < height(word) < 7.5]
+        words = page.extract_words(extra_attrs=["fontname"])
+        bold = [word for word in words if "Bold" in word["fontname"]]
+        numbers = [word["text"] for word in bold if 8 < height(word) < 9]
         dashed = [line for line in page.lines if line["dash"] and line["dash"][0]]
     numbered = {int(part) for number in numbers for part in re.split(r"\D", number) if part}
     assert numbered == set(range(1, int(told[1]) + 1))

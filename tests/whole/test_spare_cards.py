@@ -1,7 +1,7 @@
 """Spare cards: where words are gathered, every team has some for words that get lost."""
 
 import pytest
-from support.lesson import TEAMS, lesson, plain
+from support.lesson import TEAMS, lesson, plain, without_foot
 from support.pdfs import card_pages
 
 WAYS = [
@@ -15,7 +15,7 @@ WAYS = [
 
 def cells(deck, back):
     return [
-        plain(page.text_in(cell))
+        plain(without_foot(page.text_in(cell)))
         for page in card_pages(deck / "cards.pdf")[back::2]
         for cell in page.cells
     ]
@@ -31,7 +31,6 @@ def test_every_team_has_a_spare_card_at_the_least_and_its_back_is_like_all_other
         assert any(text.endswith(wanted) for text in spare)
     filled = [text for text in fronts if text]
     assert len([text for text in backs if text]) == len(filled)
-    # a card of a whole page has the head and the foot of the page round it
     assert all(text.endswith(tuple(map(plain, TEAMS))) for text in backs if text)
     assert way.get("card_size") == "full" or len(set(backs) - {""}) == len(TEAMS)
 

@@ -3,7 +3,7 @@
 import re
 
 import pytest
-from support.lesson import WORDS, cards_in, lesson, pieces_of, plain
+from support.lesson import WORDS, cards_in, lesson, pieces_of, plain, without_foot
 from support.workbooks import fill
 
 from decks.commands.production import make
@@ -28,7 +28,7 @@ def card(text):
     The label follows the name of the set, so that of 25 cards in three sets it has one figure.
     """
     clue = next((clue for clue in WORDS if plain(clue) in plain(text)), None)
-    found = re.search(r"set(\d)(\d)$", plain(text))
+    found = re.search(r"set(\d)(\d)$", plain(without_foot(text)))
     return (int(found[1]), int(found[2]), clue) if found else None
 
 

@@ -74,7 +74,11 @@ def pages(draw):
 @given(pages())
 def test_small_print_keeps_clear_of_cards_marks_and_itself(page):
     grid, side = page
-    texts = [thing for thing in (*head(grid, side), *foot(grid, side)) if isinstance(thing, Text)]
+    texts = [
+        thing
+        for thing in (*head(grid, side), *foot(grid, back=side.back))
+        if isinstance(thing, Text)
+    ]
     others = [box_of(mark) for mark in marks(grid)]
     if grid.two_sided:
         others.append(box_of(corner(grid, back=side.back)))
@@ -98,7 +102,7 @@ def test_small_print_keeps_clear_of_cards_marks_and_itself(page):
 def test_everything_round_the_cards_keeps_off_the_white_edge(page):
     grid, side = page
     white = grid.page.white
-    things = [*head(grid, side), *foot(grid, side), *marks(grid)]
+    things = [*head(grid, side), *foot(grid, back=side.back), *marks(grid)]
     if grid.two_sided:
         things.append(corner(grid, back=side.back))
     for left, bottom, right, top in map(box_of, things):
@@ -137,7 +141,7 @@ def test_every_paper_has_a_rule_of_100_mm_at_its_foot(paper):
         except NoRoomError:
             continue
         for back in (False, True):
-            lines = [thing for thing in foot(grid, side_of(back=back)) if isinstance(thing, Line)]
+            lines = [thing for thing in foot(grid, back=back) if isinstance(thing, Line)]
             longest = max(line.end_x - line.x for line in lines)
             assert in_mm(longest) == pytest.approx(100)
 
@@ -189,7 +193,7 @@ def test_the_arrow_points_at_the_edge_that_goes_in_first_on_the_second_pass(
     for behind, edge in ((False, front), (True, back)):
         side = side_of(back=behind)
         assert first_edge(grid, back=behind) == edge
-        things = (*head(grid, side), *foot(grid, side))
+        things = (*head(grid, side), *foot(grid, back=side.back))
         (arrow,) = [thing for thing in things if isinstance(thing, Wedge)]
         tip, *base = arrow.points
         middle = [sum(axis) / 2 for axis in zip(*base, strict=True)]
