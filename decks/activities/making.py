@@ -1,6 +1,7 @@
 """The way from items to a deck."""
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement
@@ -8,13 +9,15 @@ from decks.activities.organizer import organizer
 from decks.activities.review import review
 from decks.activities.rounds import rounds
 from decks.activities.stations import stations
-from decks.aims import Plan
 from decks.amounts import ALL
-from decks.choosing import Choice, choose
 from decks.dealing import ShareOf, share_by_level
 from decks.deck import Deck
 from decks.lesson.exercises import Exercise, standard
 from decks.recipe import Activity, Recipe
+
+if TYPE_CHECKING:
+    from decks.aims import Plan
+    from decks.choosing import Choice
 
 
 def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and chosen by)
@@ -24,7 +27,7 @@ def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and 
     number: int,
     seed: str,
     exercises: Sequence[Exercise] | None = None,
-    plan: Plan | None = None,
+    plan: "Plan | None" = None,
 ) -> Deck:
     """Choose the items, give the cards their owners and labels, and add what the lesson needs.
 
@@ -54,7 +57,7 @@ def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and 
     )
 
 
-def _shares(plan: Plan | None) -> dict[str, float]:
+def _shares(plan: "Plan | None") -> dict[str, float]:
     """Return by key the shares that marks have moved away from what the level says."""
     if plan is None:
         return {}
@@ -62,9 +65,11 @@ def _shares(plan: Plan | None) -> dict[str, float]:
     return {item.key: share for item, share in shares.items() if share != item.level.expected_share}
 
 
-def _choice(recipe: Recipe, pool: Sequence[Item], seed: str) -> Choice | None:
+def _choice(recipe: Recipe, pool: Sequence[Item], seed: str) -> "Choice | None":
     if recipe.cards == ALL and recipe.mix is None:
         return None
+    from decks.choosing import choose  # noqa: PLC0415 (most decks have all there is)
+
     return choose(pool, count=recipe.cards, mix=recipe.mix, seed=seed)
 
 

@@ -5,12 +5,12 @@ from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from cards.finding import FairdealError
 from decks.activities import make_deck
 from decks.commands import report, telling
 from decks.commands.inspection import Inspection, inspect
-from decks.commands.planned import Planner
 from decks.commands.progress import Told, unheard
 from decks.commands.stopping import finishing
 from decks.deck import Deck
@@ -24,6 +24,9 @@ from decks.record import Colophon, picture_files, write
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
 from decks.words import counted
 
+if TYPE_CHECKING:
+    from decks.commands.planned import Planner
+
 
 class ContentError(FairdealError):
     """The content has errors, so that nothing was built."""
@@ -35,7 +38,7 @@ def make(  # noqa: PLR0913 (what is asked for, and who hears of it)
     *,
     out: Path | None,
     skip_errors: bool,
-    planner: Planner | None = None,
+    planner: "Planner | None" = None,
     told: Told = unheard,
 ) -> list[str]:
     """Make the next deck of a file and return what to tell about it.
@@ -58,7 +61,7 @@ def make(  # noqa: PLR0913 (what is asked for, and who hears of it)
 
 
 def _make_next(
-    name: str, seen: Inspection, shelf: Path, planner: Planner | None, told: Told
+    name: str, seen: Inspection, shelf: Path, planner: "Planner | None", told: Told
 ) -> list[str]:
     told("Looking at the earlier decks")
     earlier = earlier_decks(shelf)

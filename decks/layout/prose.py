@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from itertools import pairwise
 from math import ceil, inf
 from typing import NamedTuple, Self
@@ -126,6 +126,7 @@ class Prose:
         return max(ceil((self.whole + self.space) / (column + self.space) - HAIR), 1)
 
 
+@lru_cache(maxsize=4096)
 def prose_of(styled: Styled, measure: Measure) -> tuple[Prose, ...]:
     """Return a text made ready, line by line."""
     return tuple(

@@ -12,7 +12,6 @@ import tempfile
 from collections.abc import Iterator
 from pathlib import Path
 
-from dealt import deal
 from invented import write_csv, write_workbook
 from processes import PYTHON, Command, Took, fairdeal, said, time_all
 
@@ -58,7 +57,7 @@ def _commands(folder: Path) -> tuple[dict[str, Command], list[str]]:
         "imports": [PYTHON, "-c", f"import {', '.join(libraries)}"],
         "--help": fairdeal("--help"),
         "start": fairdeal("start", "new.xlsx"),
-        "build csv": fairdeal("build", write_csv(folder / "words.csv", 240)),
+        "build csv": fairdeal("build", write_csv(folder / "words.csv", 240), "--out", "."),
     }
     return commands, libraries
 
@@ -67,11 +66,12 @@ def _at(folder: Path, number: int) -> dict[str, Command]:
     """Return the processes that are compared at so many cards."""
     book = write_workbook(folder / f"{number}.xlsx", number)
     dealt, things = folder / f"{number}.pickle", folder / f"{number}.json"
-    deal(book, dealt, things)
+    # in a process of its own: what is run later is told to have held what this one holds
+    said([PYTHON, str(HERE / "dealt.py"), *map(str, (book, dealt, things))], folder)
     return {
         f"bare {number}": [PYTHON, str(HERE / "bare.py"), str(things), str(folder / "bare.pdf")],
         f"cards {number}": [PYTHON, str(HERE / "card_pages.py"), str(dealt), str(folder)],
-        f"build {number}": fairdeal("build", book),
+        f"build {number}": fairdeal("build", book, "--out", "."),
         f"check {number}": fairdeal("check", book),
     }
 

@@ -1,5 +1,6 @@
 """Draws the card pages of a deck that was dealt before: `python card_pages.py deck.pickle out`."""
 
+import atexit
 import gc
 import pickle
 import sys
@@ -20,4 +21,5 @@ def draw(dealt: Path, out: Path) -> None:
 if __name__ == "__main__":
     # as the command does
     gc.set_threshold(20_000, 50, 1_000)
+    atexit.register(gc.freeze)
     draw(Path(sys.argv[1]), Path(sys.argv[2]))

@@ -1,7 +1,11 @@
-"""What the measurements of drawing start from: a deck that was dealt, and what its pages hold."""
+"""What the measurements of drawing start from: a deck that was dealt, and what its pages hold.
+
+`python dealt.py book.xlsx deck.pickle things.json`
+"""
 
 import json
 import pickle
+import sys
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -56,3 +60,7 @@ def _plain(thing: Thing, x: float, y: float, colours: list[str]) -> tuple[object
             return "line", x + thing.x, y + thing.y, x + thing.end_x, y + thing.end_y
         case _:
             return None
+
+
+if __name__ == "__main__":
+    deal(*map(Path, sys.argv[1:4]))

@@ -14,10 +14,9 @@ import tempfile
 from importlib.util import find_spec
 from pathlib import Path
 
-from dealt import deal
 from documents import as_flat_text_document, as_html, as_paragraphs, as_typst
 from invented import rows, write_workbook
-from processes import PYTHON, Command, time_all
+from processes import PYTHON, Command, said, time_all
 from routes_picture import picture
 
 HERE = Path(__file__).parent
@@ -48,7 +47,7 @@ def _ways(folder: Path, number: int) -> dict[str, Command]:
     """Return the process of each way that is installed."""
     book = write_workbook(folder / f"{number}.xlsx", number)
     dealt, things = folder / f"{number}.pickle", folder / f"{number}.json"
-    deal(book, dealt, things)
+    said([PYTHON, str(HERE / "dealt.py"), *map(str, (book, dealt, things))], folder)
     cards = rows(number)
     out = folder / f"{number}.pdf"
     ways = {

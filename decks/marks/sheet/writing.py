@@ -6,6 +6,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from xlsxwriter import Workbook
+from xlsxwriter.worksheet import Worksheet
 
 from cards.place import column_letters
 from cards.workbook.texts import writable
@@ -28,6 +29,16 @@ _LONGEST_MARKUP = 16_383
 _WIDEST = 255
 
 
+class _Page(Worksheet):  # type: ignore[misc] # the library tells no types
+    """A sheet of the library's that takes formulas as they are.
+
+    It would look through each for a hundred newer functions, of which ours have none.
+    """
+
+    def _prepare_formula(self, formula: str, expand_future_functions: bool = False) -> str:  # noqa: FBT001, FBT002, ARG002 (as the library calls it)
+        return formula.removeprefix("=")
+
+
 class Book:
     """A workbook in the making. Texts are never taken for formulas, numbers or links."""
 
@@ -39,7 +50,7 @@ class Book:
 
     def add_sheet(self, name: str) -> "Sheet":
         """Add a sheet to the right of the others."""
-        return Sheet(self, self._book.add_worksheet(name))
+        return Sheet(self, self._book.add_worksheet(name, worksheet_class=_Page))
 
     def format_of(self, style: Style) -> Any:  # noqa: ANN401 (the library tells no types)
         """Return the library's format for a style."""

@@ -53,7 +53,9 @@ def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding
 
 def readable_from(items: Sequence[Item], grid: Grid, recipe: Recipe) -> str:
     """Return the sentence that says from how far the cards of these items can be read."""
-    reaches = [_reach(item, grid, recipe) for item in items]
+    sides = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
+    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
+    reaches = [_reach(item, shapes) for item in items]
     least = min(reaches, default=0)
     asked = recipe.read_from
     if least >= asked:
@@ -67,10 +69,8 @@ def readable_from(items: Sequence[Item], grid: Grid, recipe: Recipe) -> str:
     )
 
 
-def _reach(item: Item, grid: Grid, recipe: Recipe) -> float:
-    """Return from how many millimetres both sides can be read; nought where one does not fit."""
-    sides = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
-    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
+def _reach(item: Item, shapes: Sequence[Shape]) -> float:
+    """Return from how many millimetres all sides can be read; nought where one does not fit."""
     reaches = []
     for shape in shapes:
         setting = fit_face(item, shape)

@@ -13,7 +13,6 @@ from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
 from decks.press.teacher.bases import base_plan, set_list
 from decks.press.teacher.calling import call_sheet
-from decks.press.teacher.changes import changes
 from decks.press.teacher.checking_grid import checking_grid
 from decks.press.teacher.fairness import fairness
 from decks.press.teacher.how_to import how_to
@@ -56,6 +55,8 @@ def teacher_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Fra
 def _chapters(deck: Deck, width: float) -> Iterator[Chapter]:
     """Yield what follows the page that says how to make the deck, in the order of use."""
     if deck.plan:
+        from decks.press.teacher.changes import changes  # noqa: PLC0415 (not for a first deck)
+
         yield Chapter("what is new", changes(deck, deck.plan, width))
     yield Chapter("run it", how_to(deck, width))
     yield from _lesson(deck, width)
