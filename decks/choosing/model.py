@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 
 from decks.choosing.stock import Range, Stock
-from decks.dealing.program import INFINITY, Outcome, Program, solve
+from decks.dealing.program import INFINITY, Outcome, Program
+from decks.dealing.solving import solve
 
 
 class Model:

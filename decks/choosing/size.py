@@ -5,7 +5,8 @@ from collections.abc import Collection, Sequence
 from cards.item import Item
 from decks.choosing.choose import groups_of
 from decks.choosing.stock import STEPS, Again, Share, stock_of
-from decks.dealing.program import INFINITY, Program, solve
+from decks.dealing.program import INFINITY, Program
+from decks.dealing.solving import solve
 
 
 def most_cards(  # noqa: PLR0913  (what to choose from, two bounds and three wishes)

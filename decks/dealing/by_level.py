@@ -9,7 +9,7 @@ from operator import mul
 from decks.dealing.cells import GOALS, Cell, Table
 from decks.dealing.even import even_ranges
 from decks.dealing.model import Limit, Model
-from decks.dealing.program import solve
+from decks.dealing.solving import solve
 from decks.dealing.stock import Stock
 
 Hand = tuple[int, ...]  # [level] -> cards

@@ -11,7 +11,8 @@ from decks.dealing.cells import Table
 from decks.dealing.even import Range
 from decks.dealing.flow import cheapest
 from decks.dealing.nests import Nests, two_nests
-from decks.dealing.program import Program, solve
+from decks.dealing.program import Program
+from decks.dealing.solving import solve
 
 Counts = tuple[tuple[int, ...], ...]  # [team][cell], beside the pinned items
 

@@ -42,10 +42,3 @@ class Outcome:
 
     values: tuple[int, ...] | None
     bound: float
-
-
-def solve(program: Program) -> Outcome:
-    """Minimise the cost; nothing but the program decides on the outcome."""
-    from decks.dealing import solver  # noqa: PLC0415  (heavy, and often not needed)
-
-    return solver.solve(program)

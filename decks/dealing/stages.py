@@ -9,7 +9,7 @@ from decks.dealing.cells import GOALS, LIKED, Cell, Table
 from decks.dealing.even import Range, even_ranges
 from decks.dealing.lot import Counts, draw
 from decks.dealing.model import Limit, Model
-from decks.dealing.program import solve
+from decks.dealing.solving import solve
 
 _LOTS = 2  # how often levels and topics are settled anew before kinds are modelled
 _BEFORE_KIND = ("cards", "level", "topic")

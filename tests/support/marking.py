@@ -6,6 +6,8 @@ from openpyxl import load_workbook
 
 from cards.item import Level
 from decks.activities import make_deck
+from decks.marks.forms import blanks_of
+from decks.marks.reading import read_marks
 from decks.marks.sheet import marks_workbook
 from decks.recipe import Activity, Dealing, GuideFor, Recipe
 from decks.team import make_teams
@@ -94,3 +96,27 @@ class Book:
     def saved(self, path):
         self.book.save(path)
         return path
+
+
+def read(book, deck, tmp_path):
+    """Return the marks that are read from a book once it was saved."""
+    return read_marks(book.saved(tmp_path / "marks.xlsx"), deck)
+
+
+def told(marks):
+    """Return what was found: code, sheet and cell."""
+    return [(found.code, found.place.sheet, found.place.cell) for found in marks.findings]
+
+
+def keys(deck):
+    """The keys of the class guide's blanks, in its own order."""
+    return [item.key for item in blanks_of(deck.guides[0]).values()]
+
+
+def key_of(deck, label, owner=None):
+    """The key of a card, found without the code under test."""
+    return next(
+        card.item.key
+        for card in deck.cards
+        if card.label == str(label) and owner in {None, deck.owners[card.team].name}
+    )

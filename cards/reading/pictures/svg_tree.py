@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from xml.etree import ElementTree as ET
 
 from cards.picture import PictureKind
+from cards.reading.pictures.kinds import kind_in_pixels, of_another_kind
 from cards.reading.pictures.svg_parts import (
     KEPT,
     LINK,
@@ -125,7 +126,7 @@ def _sound_picture(attributes: Mapping[str, str]) -> str:
 
     Raises `UnusablePictureError` if it is elsewhere, or cannot be used.
     """
-    from cards.reading.pictures.looking import picture_in  # noqa: PLC0415 - it leads here
+    from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 - takes long to load
 
     link = embedded(attributes)
     if link is None:
@@ -135,11 +136,13 @@ def _sound_picture(attributes: Mapping[str, str]) -> str:
             "Put that file into the drawing (“embed” it) and save it again, or save it as PNG.",
         )
     try:
-        held = picture_in(b64decode(link.partition(",")[2]))
+        data = b64decode(link.partition(",")[2])
     except ValueError as error:
         raise broken() from error
-    if held.kind is PictureKind.SVG:
-        raise broken()
+    kind = kind_in_pixels(data)
+    if kind is None:
+        raise of_another_kind(data) if data and b"<svg" not in data else broken()
+    held = pixels_in(data, kind)
     return f"data:image/{_NAMES[held.kind]};base64,{b64encode(held.data).decode()}"
 
 

@@ -7,7 +7,8 @@ from decks.dealing.cells import GOALS, LIKED, Cell, Table
 from decks.dealing.even import even_ranges
 from decks.dealing.flow import cheapest
 from decks.dealing.nests import two_nests
-from decks.dealing.program import Program, solve
+from decks.dealing.program import Program
+from decks.dealing.solving import solve
 
 LEVELS_AND_TOPICS = [Cell(level, topic, 0) for level in (1, 2, 3) for topic in ("", "ebb", "flood")]
 
