@@ -8,7 +8,11 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from decks.press.cards.files import card_files
+# as the command does
+gc.set_threshold(20_000, 50, 1_000)
+atexit.register(gc.freeze)
+
+from decks.press.cards.files import card_files  # noqa: E402 (what comes first is meant for it)
 
 
 def draw(dealt: Path, out: Path) -> None:
@@ -19,7 +23,4 @@ def draw(dealt: Path, out: Path) -> None:
 
 
 if __name__ == "__main__":
-    # as the command does
-    gc.set_threshold(20_000, 50, 1_000)
-    atexit.register(gc.freeze)
     draw(Path(sys.argv[1]), Path(sys.argv[2]))

@@ -18,11 +18,11 @@ WIDTH, HEIGHT = 90, 60
 """Millimetres of what is to be read on a card."""
 
 
-def sides(cards: Sequence[Row]) -> Iterator[list[str]]:
-    """Yield the texts of each page: meanings, and behind them their words."""
+def sides(cards: Sequence[Row]) -> Iterator[list[tuple[str, str]]]:
+    """Yield what each page shows: meanings, behind them their words; and each card's small line."""
     for page in _by(cards, A_PAGE):
-        yield [card.meaning for card in page]
-        yield [card.word for card in page]
+        yield [(card.meaning, f"{card.topic} · {card.level} · Heron") for card in page]
+        yield [(card.word, f"{card.topic} · {card.level} · Heron") for card in page]
 
 
 def _by(things: Sequence[Any], number: int) -> Iterator[Sequence[Any]]:
@@ -31,16 +31,18 @@ def _by(things: Sequence[Any], number: int) -> Iterator[Sequence[Any]]:
 
 def as_html(cards: Sequence[Row]) -> str:
     """Return a page of HTML for each side."""
-    pages = [
-        "<section>" + "".join(f"<div><b>{escape(text)}</b></div>" for text in page) + "</section>"
-        for page in sides(cards)
-    ]
+    pages = [f"<section>{''.join(map(_html_card, page))}</section>" for page in sides(cards)]
     style = (
         "@page { size: A4; margin: 10mm } section { break-after: page; display: grid;"
-        " grid-template-columns: 1fr 1fr } div { height: 66mm; border-left: 4mm solid #36c;"
+        " grid-template-columns: 1fr 1fr; grid-auto-rows: 66mm } div { height: 60mm; overflow: hidden; box-sizing: border-box; border-left: 4mm solid #36c;"
         " padding: 8mm; font: 20pt sans-serif; text-align: center }"
     )
     return f"<!doctype html><style>{style}</style>{''.join(pages)}"
+
+
+def _html_card(card: tuple[str, str]) -> str:
+    text, small = card
+    return f"<div><b>{escape(text)}</b><small>{escape(small)}</small></div>"
 
 
 def as_flat_text_document(cards: Sequence[Row]) -> str:
@@ -65,10 +67,11 @@ def as_flat_text_document(cards: Sequence[Row]) -> str:
     )
 
 
-def _table(number: int, page: Sequence[str]) -> str:
+def _table(number: int, page: Sequence[tuple[str, str]]) -> str:
     cells = [
-        f'<table:table-cell><text:p text:style-name="P">{escape(text)}</text:p></table:table-cell>'
-        for text in page
+        f'<table:table-cell><text:p text:style-name="P">{escape(text)}</text:p>'
+        f"<text:p>{escape(small)}</text:p></table:table-cell>"
+        for text, small in page
     ]
     rows = "".join(
         f'<table:table-row table:style-name="R">{"".join(pair)}</table:table-row>'
@@ -82,25 +85,26 @@ def as_typst(cards: Sequence[Row]) -> str:
     """Return a document that fits each text to its card by measuring it."""
     sizes = ", ".join(f"{size}pt" for size in SIZES)
     head = f"""#set page(paper: "a4", margin: 10mm)
-#let fitted(words) = context {{
+#let fitted(words, small) = context {{
   let set-at(size) = block(width: {WIDTH}mm, align(center, text(size: size, words)))
   for size in ({sizes}) {{
     if measure(set-at(size)).height <= {HEIGHT}mm {{
-      return block(width: {WIDTH}mm, height: 66mm, stroke: (left: 4mm + blue), set-at(size))
+      return block(width: {WIDTH}mm, height: 66mm, stroke: (left: 4mm + blue),
+        [#set-at(size) #text(size: 9pt, small)])
     }}
   }}
 }}
 """
     pages = [
-        f"#grid(columns: 2, {', '.join(f'fitted([{text}])' for text in page)})"
+        f"#grid(columns: 2, {', '.join(f'fitted([{text}], [{small}])' for text, small in page)})"
         for page in sides(cards)
     ]
     return head + "\n#pagebreak()\n".join(pages)
 
 
 def as_paragraphs(cards: Sequence[Row]) -> str:
-    """Return the texts of all pages, one a line; a blank line ends a page."""
-    return "\n\n".join("\n".join(page) for page in sides(cards))
+    """Return the cards of all pages, one a line, with a tab between; a blank line ends a page."""
+    return "\n\n".join("\n".join(map("\t".join, page)) for page in sides(cards))
 
 
 def draw_paragraphs(texts: Path, out: Path) -> None:
@@ -113,7 +117,8 @@ def draw_paragraphs(texts: Path, out: Path) -> None:
     styles = [ParagraphStyle(f"{s}", fontSize=s, leading=1.2 * s, alignment=1) for s in SIZES]
     canvas = Canvas(str(out))
     for page in texts.read_text(encoding="utf-8").split("\n\n"):
-        for place, text in enumerate(page.splitlines()):
+        for place, line in enumerate(page.splitlines()):
+            text, small = line.split("\t")
             x, y = 10 * mm + place % 2 * 95 * mm, 220 * mm - place // 2 * 66 * mm
             canvas.rect(x, y, 4 * mm, 60 * mm, stroke=0, fill=1)
             for style in styles:
@@ -121,6 +126,9 @@ def draw_paragraphs(texts: Path, out: Path) -> None:
                 if paragraph.wrap(WIDTH * mm, HEIGHT * mm)[1] <= HEIGHT * mm:
                     paragraph.drawOn(canvas, x, y)
                     break
+            note = Paragraph(escape(small), styles[-1])
+            note.wrap(WIDTH * mm, HEIGHT * mm)
+            note.drawOn(canvas, x, y)
         canvas.showPage()
     canvas.save()
 

@@ -1,11 +1,13 @@
-"""Whole processes, timed: their seconds and the most memory that they held."""
+"""Whole processes, timed: the processor's seconds and the most memory that they held.
+
+A processor's seconds depend less than a clock's on what else the machine is doing.
+"""
 
 import os
 import statistics
 import subprocess
 import sys
 import tempfile
-import time
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -18,7 +20,7 @@ Command = list[str]
 
 @dataclass(frozen=True)
 class Took:
-    """Seconds and kibibytes, run by run."""
+    """Processor seconds and kibibytes, run by run."""
 
     seconds: list[float] = field(default_factory=list)
     kibibytes: list[int] = field(default_factory=list)
@@ -59,7 +61,6 @@ def said(command: Command, folder: Path) -> str:
 
 
 def _time(command: Command, took: Took, folder: str) -> None:
-    start = time.perf_counter()
     started = subprocess.Popen(
         command,
         cwd=folder,
@@ -69,7 +70,7 @@ def _time(command: Command, took: Took, folder: str) -> None:
     )
     _, status, usage = os.wait4(started.pid, 0)
     started.returncode = os.waitstatus_to_exitcode(status)
-    took.seconds.append(time.perf_counter() - start)
+    took.seconds.append(usage.ru_utime + usage.ru_stime)
     took.kibibytes.append(usage.ru_maxrss)
     if status:
         raise SystemExit(f"It failed: {' '.join(command)}")
