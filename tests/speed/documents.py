@@ -34,7 +34,8 @@ def as_html(cards: Sequence[Row]) -> str:
     pages = [f"<section>{''.join(map(_html_card, page))}</section>" for page in sides(cards)]
     style = (
         "@page { size: A4; margin: 10mm } section { break-after: page; display: grid;"
-        " grid-template-columns: 1fr 1fr; grid-auto-rows: 66mm } div { height: 60mm; overflow: hidden; box-sizing: border-box; border-left: 4mm solid #36c;"
+        " grid-template-columns: 1fr 1fr; grid-auto-rows: 66mm } div { height: 60mm;"
+        " overflow: hidden; box-sizing: border-box; border-left: 4mm solid #36c;"
         " padding: 8mm; font: 20pt sans-serif; text-align: center }"
     )
     return f"<!doctype html><style>{style}</style>{''.join(pages)}"
