@@ -38,10 +38,7 @@ def _save(book: Workbook, written: io.BytesIO) -> None:
     """Save a workbook in memory; the library puts its sheets into temporary files on the way."""
     try:
         book.save(written)
-    except Exception as error:
-        # lxml, where it is installed, tells of a full disk by the names that libxml2 has for it
-        if not isinstance(error, OSError) and not str(error).startswith("IO_"):
-            raise
+    except OSError as error:
         raise UnreadableFileError(
             "There is no room for temporary files, which a workbook needs while it is written. "
             "Make room on the disk and try again."

@@ -10,12 +10,12 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
-from decks.commands.progress import Told, unheard
 from decks.commands.room import grid_for
 from decks.layout.grid import Grid
 from decks.press.cards.proof import proofread, proofread_names
 from decks.recipe import Activity, Dealing, Recipe
 from decks.settings import resolve
+from decks.steps import Told, unheard
 from decks.words import counted
 
 

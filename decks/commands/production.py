@@ -11,7 +11,6 @@ from cards.finding import FairdealError
 from decks.activities import make_deck
 from decks.commands import report, telling
 from decks.commands.inspection import Inspection, inspect
-from decks.commands.progress import Told, unheard
 from decks.commands.stopping import finishing
 from decks.deck import Deck
 from decks.history import earlier_decks
@@ -22,6 +21,7 @@ from decks.press.papers import print_papers
 from decks.recipe import Activity, Ink
 from decks.record import Colophon, picture_files, write
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
+from decks.steps import Told, unheard
 from decks.words import counted
 
 if TYPE_CHECKING:

@@ -2,26 +2,20 @@
 
 import os
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from threading import Event, Thread
 from typing import TextIO
 
 from decks.commands.stopping import heed
+from decks.steps import Told
 
 AFTER = 1.0
 """Seconds until there is anything to be seen; most runs are over by then."""
 
 EVERY = 0.1
 """Seconds between two looks at what is being done."""
-
-Told = Callable[[str], None]
-"""What hears of every step of a run: a few plain words, as “Dealing 24 cards”."""
-
-
-def unheard(_step: str) -> None:
-    """Hear of a step where nobody is to be told."""
 
 
 @contextmanager

@@ -1,6 +1,6 @@
 """All the papers of a deck."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 
 from decks.deck import Deck
 from decks.layout.frame import Frame
@@ -13,13 +13,14 @@ from decks.press.handouts.guide import guide_pages, second_pages
 from decks.press.handouts.planning import planning_pages
 from decks.press.pdf import make_pdf
 from decks.press.teacher import teacher_pages
+from decks.steps import Told, unheard
 
 
 def print_papers(
     deck: Deck,
     grid: Grid,
     stacks: tuple[Stack, ...],
-    told: Callable[[str], None] = lambda _step: None,
+    told: Told = unheard,
 ) -> dict[str, bytes]:
     """Return the deck's PDFs by file name; `told` hears of every step, in a few words."""
     papers = card_files(deck, grid, stacks, told)

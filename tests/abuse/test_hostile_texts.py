@@ -7,11 +7,15 @@ import pytest
 from support import hostile_texts as texts
 from support.any_workbook import save
 from support.shore import ITEMS, fairdeal
+from support.watched import CAN_BE_WATCHED, MOST_BYTES, MOST_SECONDS, watched
 
-guarded = pytest.importorskip("support.guarded", reason="memory is measured in another way here")
-
+watchable = pytest.mark.skipif(not CAN_BE_WATCHED, reason="memory is measured in another way here")
 ACTIVITIES = ("review", "collect", "rounds", "stations", "organizer")
 LONGEST_LINE = 500
+OUTSIDE = (
+    *("socket.", "subprocess.", "os.system", "os.exec", "os.posix_spawn", "os.fork"),
+    *("urllib.", "http.", "ftplib.", "webbrowser."),
+)
 HEADS = ["Word", "Meaning", "Topic", "Level", "Also right", "Wrong answers", "Team", "Picture"]
 
 
@@ -50,15 +54,19 @@ def plain(*more: list[object]) -> dict[str, list[list[object]]]:
 
 
 def assert_well_told(run) -> None:
-    assert run.status in {0, 1, 3}, run.err
-    assert run.seconds < guarded.MOST_SECONDS
-    lines = (run.out + run.err).splitlines()
+    assert run.status in {0, 1, 3}, run.warned
+    assert run.seconds < MOST_SECONDS
+    assert run.peak < MOST_BYTES
+    lines = run.lines
     assert lines
     assert [line for line in lines if len(line) > LONGEST_LINE] == []
     assert not [sign for line in lines for sign in line if sign < " " or "\x7f" <= sign < "\xa0"]
 
 
+@watchable
 def test_texts_that_lie_neither_reach_out_nor_stop_a_deck(tmp_path):
+    home = tmp_path / "home"
+    home.mkdir()
     builds = []
     for start, name in enumerate(ACTIVITIES):
         file = save(tmp_path / f"{name}.xlsx", packed(texts.SHORT[start::5]))
@@ -70,26 +78,25 @@ def test_texts_that_lie_neither_reach_out_nor_stop_a_deck(tmp_path):
         ["next", tmp_path / "review.xlsx", "--skip-errors"],
         ["check", save(tmp_path / "all.xlsx", packed(texts.SHORT)), "--mark"],
     ]
-    done = guarded.watched([*builds, *after], tmp_path)
-    for run in done.runs:
-        assert_well_told(run)
+    runs = watched([*builds, *after], home)
     # checking ends in 1 where there are errors; all else was made
-    assert [run.status for run in done.runs] == [*[0] * (len(done.runs) - 1), 1]
-    assert done.mib < guarded.MOST_MIB
-    assert done.called == ()
-    assert done.strays(tmp_path) == []
-    assert not list(tmp_path.glob("tmp*"))
+    assert [run.status for run in runs] == [*[0] * (len(runs) - 1), 1]
+    for run in runs:
+        assert_well_told(run)
+        assert not [event for event, _ in run.events if event.startswith(OUTSIDE)]
+        touched = {path for path, _ in run.opened} | set(run.changed)
+        assert [path for path in touched if not Path(path).is_relative_to(tmp_path)] == []
+    assert list(home.iterdir()) == []
 
 
+@watchable
 def test_very_long_texts_are_told_of_soon_and_in_short(tmp_path):
     calls = []
     for number, text in enumerate(texts.LONG):
         file = save(tmp_path / f"{number}.xlsx", packed([text, "plain"]))
         calls.append(["check", file])
-    done = guarded.watched(calls, tmp_path)
-    for run in done.runs:
+    for run in watched(calls, tmp_path):
         assert_well_told(run)
-    assert done.mib < guarded.MOST_MIB
 
 
 @pytest.mark.parametrize("half", texts.LONE_SURROGATES)

@@ -12,6 +12,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
+CAN_BE_WATCHED = Path("/proc/self/clear_refs").exists()
+"""Memory is measured by what Linux tells of a process."""
+
+# The bounds that were promised; seconds are those of the processor, however busy it is.
+MOST_SECONDS, MOST_BYTES = 5, 500 << 20
 _SECONDS = 300
 
 
@@ -19,8 +24,9 @@ _SECONDS = 300
 class Run:
     """One run: its status, what it printed, and what it took; `peak` is in bytes.
 
-    `opened` are the files outside Python and the program itself, each with the mode; `events` all
-    other events that reach outside, such as connections, processes and removals.
+    `opened` are the files outside Python and the program itself, each with the mode; `changed` the
+    paths that were made, moved or removed; `events` all other events that reach outside, such as
+    connections, processes and removals.
     """
 
     status: int
@@ -29,6 +35,7 @@ class Run:
     seconds: float
     peak: int
     opened: tuple[tuple[str, str], ...]
+    changed: tuple[str, ...]
     events: tuple[tuple[str, str], ...]
 
     @property
@@ -38,7 +45,10 @@ class Run:
 
 
 def watched(runs: Iterable[Sequence[object]], settings: Path) -> list[Run]:
-    """Run the command with each list of words; `settings` is a folder for the user's settings."""
+    """Run the command with each list of words.
+
+    `settings` is a folder for the user's settings, also the home and that of temporary files.
+    """
     asked = json.dumps([list(map(str, words)) for words in runs])
     done = subprocess.run(
         [sys.executable, str(Path(__file__)), str(settings)],
@@ -50,6 +60,7 @@ def watched(runs: Iterable[Sequence[object]], settings: Path) -> list[Run]:
         timeout=_SECONDS,
         env={
             "HOME": str(settings),
+            "TMPDIR": str(settings),
             "OPENBLAS_NUM_THREADS": "1",
             "PYTHONDONTWRITEBYTECODE": "1",
             "PYTHONPATH": str(ROOT),
@@ -62,7 +73,8 @@ def watched(runs: Iterable[Sequence[object]], settings: Path) -> list[Run]:
 
 def _tupled(line: str) -> dict:
     run = json.loads(line)
-    return run | {key: tuple(map(tuple, run[key])) for key in ("opened", "events")}
+    pairs = {key: tuple(map(tuple, run[key])) for key in ("opened", "events")}
+    return run | pairs | {"changed": tuple(run["changed"])}
 
 
 if __name__ == "__main__":

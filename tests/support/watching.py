@@ -24,7 +24,9 @@ _OUTSIDE = re.compile(
     r"|remove|rename|rmdir|mkdir|link|symlink|chmod|chown|truncate|utime)|shutil\."
     r"|urllib\.|http\.|ftplib\.|smtplib\.|webbrowser\.|pty\.|sqlite3\.|tempfile\."
 )
+_CHANGES = {"os.mkdir", "os.rename", "os.remove", "os.rmdir", "os.link", "os.symlink", "os.chmod"}
 _MOST_MEMORY = 3 << 30
+_PATHS = {"open", "change"}
 _recording: list[tuple[str, str, str]] | None = None
 
 
@@ -37,6 +39,17 @@ def _hear(event: str, given: tuple[object, ...]) -> None:
             _recording.append((event, os.path.realpath(os.fsdecode(path)), str(given[1])))
     elif _OUTSIDE.match(event):
         _recording.append((event, " ".join(map(repr, given))[:300], ""))
+        if event in _CHANGES:
+            names = [one for one in given[:2] if isinstance(one, str | bytes | os.PathLike)]
+            paths = map(_whole, names, given[-len(names) :])
+            _recording.extend(("change", path, "") for path in paths)
+
+
+def _whole(name: str | bytes | os.PathLike, folder: object) -> str:
+    """Return a path that may be told from an open folder on, which Linux knows the path of."""
+    is_open = isinstance(folder, int) and folder >= 0
+    start = Path(f"/proc/self/fd/{folder}").readlink() if is_open else Path()
+    return os.path.realpath(start / os.fsdecode(name))
 
 
 @contextmanager
@@ -73,7 +86,8 @@ def _watched(words: Sequence[str]) -> dict[str, object]:
         "seconds": time.process_time() - start,
         "peak": _peak(),
         "opened": sorted(one for one in opened if _is_other(one[0])),
-        "events": sorted({(event, what) for event, what, _ in heard if event != "open"}),
+        "changed": sorted({path for event, path, _ in heard if event == "change"}),
+        "events": sorted({(event, what) for event, what, _ in heard if event not in _PATHS}),
     }
 
 

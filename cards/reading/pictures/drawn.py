@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from threading import Event, Timer
 
-from cards.reading.pictures.unusable import UnusablePictureError, broken
+from cards.reading.pictures.unusable import broken, too_much_to_draw
 
 _SCRIPT = Path(__file__).with_name("drawing_apart.py")
 # Far more than a drawing takes, on an old computer as well: at any size, and for each pixel.
@@ -49,7 +49,7 @@ class _Beside:
             self.close()
             if late.is_set():
                 self.stopped += 1
-                raise _takes_too_long() from error
+                raise too_much_to_draw("that takes too long to draw") from error
             return b""
         finally:
             timer.cancel()
@@ -98,11 +98,3 @@ def _answer(process: subprocess.Popen[bytes], svg: bytes, how: Mapping[str, obje
     if len(png) < size:
         raise ValueError(size)
     return png
-
-
-def _takes_too_long() -> UnusablePictureError:
-    return UnusablePictureError(
-        "picture-too-large",
-        "is a drawing that takes too long to draw",
-        "Open it in a drawing program and save it as PNG.",
-    )

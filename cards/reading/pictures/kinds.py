@@ -22,6 +22,14 @@ _OTHERS = {
 _CONTAINED = {b"WEBP": "a WebP picture", b"avif": "an AVIF picture"}
 _PHONES = (b"heic", b"heix", b"mif1", b"hevc")
 
+_DRAWING = (b"<svg", b":svg", "<svg".encode("utf-16-le"), "<svg".encode("utf-16-be"))
+_START_OF_DRAWING = 100_000
+
+
+def is_drawing(data: bytes) -> bool:
+    """Return whether something looks like an SVG drawing, in any of its encodings."""
+    return any(sign in data[:_START_OF_DRAWING] for sign in _DRAWING)
+
 
 def kind_in_pixels(data: bytes) -> PictureKind | None:
     """Return the kind of a picture in pixels that is printed, or None for anything else."""

@@ -1,11 +1,8 @@
 """Bytes become a picture."""
 
 from cards.picture import Picture
-from cards.reading.pictures.kinds import kind_in_pixels, of_another_kind
+from cards.reading.pictures.kinds import is_drawing, kind_in_pixels, of_another_kind
 from cards.reading.pictures.unusable import broken
-
-_DRAWING = (b"<svg", b":svg", "<svg".encode("utf-16-le"), "<svg".encode("utf-16-be"))
-_START_OF_DRAWING = 100_000
 
 
 def picture_in(data: bytes) -> Picture:
@@ -17,7 +14,7 @@ def picture_in(data: bytes) -> Picture:
         from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 - takes long to load
 
         return pixels_in(data, kind)
-    if any(sign in data[:_START_OF_DRAWING] for sign in _DRAWING):
+    if is_drawing(data):
         from cards.reading.pictures.drawing import drawing_in  # noqa: PLC0415 - as above
 
         return drawing_in(data)

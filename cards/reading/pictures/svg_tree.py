@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from xml.etree import ElementTree as ET
 
 from cards.picture import PictureKind
-from cards.reading.pictures.kinds import kind_in_pixels, of_another_kind
+from cards.reading.pictures.kinds import is_drawing, kind_in_pixels, of_another_kind
 from cards.reading.pictures.svg_parts import (
     KEPT,
     LINK,
@@ -19,7 +19,7 @@ from cards.reading.pictures.svg_parts import (
     references_of,
     safe_style,
 )
-from cards.reading.pictures.unusable import UnusablePictureError, broken
+from cards.reading.pictures.unusable import UnusablePictureError, broken, too_much_to_draw
 
 _MOST_CHARACTERS = 6_000_000
 _MOST_ELEMENTS = 30_000
@@ -47,7 +47,7 @@ class _Keeper:
         """Take up an element, unless it or one that it stands in is left out."""
         self.elements += 1
         if self.elements > _MOST_ELEMENTS or self.open + self.skipped > _DEEPEST:
-            raise _too_many()
+            raise too_much_to_draw("of far too many parts")
         if self.skipped or tag not in KEPT:
             self.skipped += 1
             return
@@ -82,7 +82,7 @@ def svg_tree(data: bytes) -> ET.Element:
     """
     text = _XML.sub("", _DOCTYPE.sub("", _text_of(data), count=1))
     if len(text) > _MOST_CHARACTERS:
-        raise _too_many()
+        raise too_much_to_draw("of far too many parts")
     if _DECLARED.search(text):
         raise UnusablePictureError(
             "picture-broken",
@@ -141,17 +141,9 @@ def _sound_picture(attributes: Mapping[str, str]) -> str:
         raise broken() from error
     kind = kind_in_pixels(data)
     if kind is None:
-        raise of_another_kind(data) if data and b"<svg" not in data else broken()
+        raise broken() if not data or is_drawing(data) else of_another_kind(data)
     held = pixels_in(data, kind)
     return f"data:image/{_NAMES[held.kind]};base64,{b64encode(held.data).decode()}"
-
-
-def _too_many() -> UnusablePictureError:
-    return UnusablePictureError(
-        "picture-too-large",
-        "is a drawing of far too many parts",
-        "Open it in a drawing program and save it as PNG.",
-    )
 
 
 def _refuse_endless(root: ET.Element) -> None:
@@ -171,7 +163,7 @@ def _refuse_endless(root: ET.Element) -> None:
         total += points * sum(weight(part, inside) for part in used)
         weights[element] = total
         if total > _MOST_DRAWN:
-            raise _too_many()
+            raise too_much_to_draw("of far too many parts")
         return total
 
     weight(root, frozenset())

@@ -25,6 +25,15 @@ def too_large(how: str) -> UnusablePictureError:
     )
 
 
+def too_much_to_draw(how: str) -> UnusablePictureError:
+    """Say that a drawing asks for more than can be drawn; `how` goes on from “a drawing”."""
+    return UnusablePictureError(
+        "picture-too-large",
+        f"is a drawing {how}",
+        "Open it in a drawing program and save it as PNG.",
+    )
+
+
 def broken() -> UnusablePictureError:
     """Say that a picture is damaged."""
     return UnusablePictureError(

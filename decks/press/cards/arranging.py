@@ -1,7 +1,7 @@
 """Where the text of a side stands, and its picture above it or beside it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache
 
 from cards.item import Item
@@ -46,7 +46,7 @@ class Arrangement:
     y: float
     width: float
     height: float
-    to_left: bool = False
+    to_left: bool
     image: Image | None = None
 
 
@@ -128,9 +128,7 @@ def arrange(item: Item, shape: Shape) -> Arrangement | None:
         setting = fit_styled(styled, shape)
         return in_room(styled, setting, shape) if setting else None
     best = _best(styled, item.image, shape)
-    if best is None:
-        return None
-    return replace(_placed(*best, item.image, shape), to_left=right_to_left(styled.text))
+    return _placed(styled, *best, item.image, shape) if best else None
 
 
 def in_room(styled: Styled, setting: Setting, shape: Shape) -> Arrangement:
@@ -182,15 +180,19 @@ def _rooms(picture: Picture, shape: Shape) -> Iterator[_Room]:
         yield _Room(size, width - gap - size[0], height, above=False)
 
 
-def _placed(setting: Setting, room: _Room, picture: Picture, shape: Shape) -> Arrangement:
+def _placed(
+    styled: Styled, setting: Setting, room: _Room, picture: Picture, shape: Shape
+) -> Arrangement:
     """Centre a picture and its text, as one, in the room of a side."""
     wide, high = room.picture
+    to_left = right_to_left(styled.text)
     if not room.above:
         x = shape.left + shape.text_width - wide
         image = Image(x, shape.bottom + (shape.text_height - high) / 2, wide, high, picture)
-        return Arrangement(setting, shape.left, shape.bottom, room.width, room.height, image=image)
+        beside = (shape.left, shape.bottom, room.width, room.height)
+        return Arrangement(setting, *beside, to_left, image)
     spare = room.height - setting.height
     top = shape.bottom + shape.text_height - spare / 2
     image = Image(shape.left + (shape.text_width - wide) / 2, top - high, wide, high, picture)
     y = shape.bottom + spare / 2
-    return Arrangement(setting, shape.left, y, room.width, setting.height, image=image)
+    return Arrangement(setting, shape.left, y, room.width, setting.height, to_left, image)

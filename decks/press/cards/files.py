@@ -1,6 +1,6 @@
 """The files of cards: one, or fronts and backs apart for two passes."""
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from decks.deck import Deck
 from decks.layout.frame import Frame
@@ -12,35 +12,49 @@ from decks.press.pdf import make_pdf
 from decks.press.pictures import Printed, printed_in
 from decks.press.runs import runs_of
 from decks.recipe import Sides
+from decks.steps import Told, unheard
 
 
 def card_files(
-    deck: Deck,
-    grid: Grid,
-    stacks: tuple[Stack, ...],
-    told: Callable[[str], None] = lambda _step: None,
+    deck: Deck, grid: Grid, stacks: tuple[Stack, ...], told: Told = unheard
 ) -> dict[str, bytes]:
-    """Return the cards' PDFs by file name. Only duplex asks to print both sides.
+    """Return the cards' PDFs by file name.
 
     Pages are drawn one by one, so that a large deck does not need them all at once; `told` hears of
     each.
     """
     pictures = _pictures(deck, grid, stacks)
-    flip = grid.flip if grid.sides is Sides.DUPLEX else None
     return {
-        f"{name}.pdf": make_pdf(
-            _told_of(pages, told),
-            title=f"{deck.name} · {name.replace('-', ': ')}",
-            owners=deck.owners,
-            ink=deck.recipe.ink,
-            flip=flip,
-            pictures=pictures,
-        )
+        f"{name}.pdf": leaf_pdf(deck, grid, _told_of(pages, told), name, pictures)
         for name, pages in _pages(deck, grid, stacks).items()
     }
 
 
-def _told_of(pages: Iterable[Frame], told: Callable[[str], None]) -> Iterator[Frame]:
+def leaf_pdf(
+    deck: Deck,
+    grid: Grid,
+    pages: Iterable[Frame],
+    name: str,
+    pictures: Mapping[str, Printed] | None = None,
+) -> bytes:
+    """Return pages of a deck's leaves as a PDF. Only duplex asks to print both sides."""
+    return make_pdf(
+        pages,
+        title=f"{deck.name} · {name.replace('-', ': ')}",
+        owners=deck.owners,
+        ink=deck.recipe.ink,
+        flip=grid.flip if grid.sides is Sides.DUPLEX else None,
+        pictures=pictures,
+    )
+
+
+def backs_in_order(deck: Deck, runs: Sequence[Sequence[Leaf]]) -> list[Frame]:
+    """Return the backs of runs of leaves in the order in which the leaves go in again."""
+    ordered = order_of_backs(runs, deck.recipe.comes_out)
+    return [leaf.back for leaf in ordered if leaf.back]
+
+
+def _told_of(pages: Iterable[Frame], told: Told) -> Iterator[Frame]:
     for number, page in enumerate(pages, start=1):
         told(f"Drawing page {number} of cards")
         yield page
@@ -55,11 +69,10 @@ def _pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> dict[str, Itera
     }
 
 
-def _backs(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Iterator[Frame]:
-    leaves: list[Leaf] = list(card_leaves(deck, grid, stacks))
-    runs = [leaves[run.first - 1 : run.last] for run in runs_of(deck, grid, stacks)]
-    ordered = order_of_backs(runs, deck.recipe.comes_out)
-    return (leaf.back for leaf in ordered if leaf.back)
+def _backs(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Frame]:
+    leaves = list(card_leaves(deck, grid, stacks))
+    runs = runs_of(deck, grid, stacks)
+    return backs_in_order(deck, [leaves[run.first - 1 : run.last] for run in runs])
 
 
 def _pictures(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Mapping[str, Printed]:

@@ -1,6 +1,6 @@
 """The pages of cards: faces in their slots, and round them what printing and cutting need."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from decks.deck import Card, Deck
@@ -17,7 +17,7 @@ from decks.press.cards.spare import spare_face
 from decks.recipe import Activity, Ink, Sides
 from decks.team import Team, stock_name
 
-__all__ = ["Filled", "Leaf", "card_leaves", "card_pages", "loading", "printed_leaf"]
+__all__ = ["Filled", "Leaf", "both_sides", "card_leaves", "card_pages", "loading", "printed_leaf"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +65,12 @@ def printed_leaf(deck: Deck, forme: Forme, printed: Side, filled: Sequence[Fille
 
 def card_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Iterator[Frame]:
     """Yield all pages: front and back of each leaf in turn, or one page a leaf."""
-    for leaf in card_leaves(deck, grid, stacks):
+    return both_sides(card_leaves(deck, grid, stacks))
+
+
+def both_sides(leaves: Iterable[Leaf]) -> Iterator[Frame]:
+    """Yield what is printed on leaves, the back of each after its front."""
+    for leaf in leaves:
         yield leaf.front
         if leaf.back:
             yield leaf.back

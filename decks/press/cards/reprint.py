@@ -6,13 +6,12 @@ from itertools import groupby
 
 from decks.deck import Card, Deck
 from decks.layout.grid import Grid
-from decks.layout.passes import order_of_backs
 from decks.press.cards.arranging import arrange
 from decks.press.cards.faces import Shows, shapes_of
+from decks.press.cards.files import backs_in_order, leaf_pdf
 from decks.press.cards.forme import forme_of
 from decks.press.cards.leaf_side import Side
-from decks.press.cards.pages import Filled, Leaf, printed_leaf
-from decks.press.pdf import make_pdf
+from decks.press.cards.pages import Filled, Leaf, both_sides, printed_leaf
 from decks.press.type.fonts import unprintable
 from decks.recipe import Ink, Sides
 from decks.team import Team, stock_name
@@ -80,23 +79,11 @@ def reprint_files(deck: Deck, grid: Grid, loads: Sequence[Load]) -> dict[str, by
     """Return the PDF under a blank name; for two passes, two under `fronts` and `backs`."""
     runs = reprint_leaves(deck, grid, loads)
     leaves = [leaf for run in runs for leaf in run]
-    if grid.sides is Sides.TWO_PASSES:
-        backs = order_of_backs(runs, deck.recipe.comes_out)
-        pages = {
-            "fronts": [leaf.front for leaf in leaves],
-            "backs": [leaf.back for leaf in backs if leaf.back],
-        }
-    else:
-        pages = {"": [page for leaf in leaves for page in (leaf.front, leaf.back) if page]}
+    if grid.sides is not Sides.TWO_PASSES:
+        return {"": leaf_pdf(deck, grid, list(both_sides(leaves)), "reprint")}
     return {
-        name: make_pdf(
-            frames,
-            title=f"{deck.name} · reprint{': ' if name else ''}{name}",
-            owners=deck.owners,
-            ink=deck.recipe.ink,
-            flip=grid.flip if grid.sides is Sides.DUPLEX else None,
-        )
-        for name, frames in pages.items()
+        "fronts": leaf_pdf(deck, grid, [leaf.front for leaf in leaves], "reprint-fronts"),
+        "backs": leaf_pdf(deck, grid, backs_in_order(deck, runs), "reprint-backs"),
     }
 
 

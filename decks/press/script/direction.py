@@ -18,10 +18,14 @@ NEUTRAL = frozenset({"B", "S", "WS", "ON"})
 """What takes the direction of its neighbours once numbers and brackets have been settled."""
 
 
-@cache
 def turns(text: str) -> bool:
     """Whether some of a text runs from right to left, so that its order must be worked out."""
-    return not text.isascii() and any(bidirectional(c) in TURNED for c in text)
+    return not text.isascii() and _turns(text)
+
+
+@cache
+def _turns(text: str) -> bool:
+    return any(bidirectional(c) in TURNED for c in text)
 
 
 def right_to_left(text: str) -> bool:

@@ -88,8 +88,6 @@ def texts_of(  # noqa: PLR0913 (a place, a look and a direction)
     A line with letters that run from right to left is one text, ordered as a whole, and so is one
     with built fractions, which some viewers read back line by line.
     """
-    if len(line) == 1 and not line[0].style and line[0].text.isascii():
-        return [Text(x, y, line[0].text, size, line[0].strong, tone)]
     if turns(plain(line)) or (len(line) > 1 and has_fractions(line)):
         runs = line if len(line) > 1 or line[0].style else ()
         return [Text(x, y, plain(line), size, line[0].strong, tone, runs, to_left)]
