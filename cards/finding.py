@@ -46,3 +46,16 @@ class FairdealError(Exception):
 
 class UnreadableFileError(FairdealError):
     """A file that could not be read or written."""
+
+
+class UnusablePictureError(FairdealError):
+    """A picture that cannot be printed: a finding's code, what is wrong with it, and the mend.
+
+    `wrong` goes on from the picture's name: “is cut off in the middle”.
+    """
+
+    def __init__(self, code: str, wrong: str, mend: str) -> None:
+        super().__init__(f"{wrong} {mend}")
+        self.code = code
+        self.wrong = wrong
+        self.mend = mend

@@ -12,20 +12,17 @@ from decks.layout.prose import Group, Prose, groups_of, prose_of
 from decks.layout.runs import Line, Measure, Run, Styled, Word, set_line, width_of
 
 
-def break_text(styled: Styled, width: float, *, measure: Measure) -> list[Line] | None:
-    """Return the even lines of a text in a column of `width` ems; None where a word is wider."""
-    return break_prose(prose_of(styled, measure), width)
-
-
-def break_prose(prose: Sequence[Prose], width: float, *, whole: float = inf) -> list[Line] | None:
-    """Return the even lines of a text that was made ready, in a column of `width` ems.
+def break_prose(
+    prose: Sequence[Prose], width: float, *, whole: float = inf
+) -> list[tuple[Line, float]] | None:
+    """Return the even lines of a text in a column of `width` ems, each with its own width in ems.
 
     None where a word is wider, or a group of words that are joined at `whole` or more.
     """
-    lines: list[Line] = []
+    lines: list[tuple[Line, float]] = []
     for line in prose:
         if line.whole <= width:
-            lines.append(line.line(0, len(line.words)))
+            lines.append((line.line(0, len(line.words)), line.whole))
             continue
         groups = groups_of(line, width, whole=whole)
         ends = break_evenly(
@@ -37,7 +34,8 @@ def break_prose(prose: Sequence[Prose], width: float, *, whole: float = inf) -> 
         )
         if ends is None:
             return None
-        lines += _set(line, groups, ends)
+        places = _places(groups, ends)
+        lines += [(line.line(*place), line.width(*place)) for place in places]
     return lines
 
 
@@ -70,13 +68,15 @@ def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
         parted = _with_wide_words_split(line, width, measure)
         groups = groups_of(parted, width)
         ends = break_full([group.width for group in groups], parted.space, width)
-        lines += _set(parted, groups, _with_company(parted, groups, ends, width))
+        places = _places(groups, _with_company(parted, groups, ends, width))
+        lines += [parted.line(*place) for place in places]
     return lines
 
 
-def _set(prose: Prose, groups: Sequence[Group], ends: Sequence[int]) -> list[Line]:
+def _places(groups: Sequence[Group], ends: Sequence[int]) -> list[tuple[int, int]]:
+    """Return the first word of each line and the one after its last."""
     words = [groups[end - 1].end if end else 0 for end in ends]
-    return [prose.line(start, end) for start, end in zip([0, *words], words, strict=False)]
+    return list(zip([0, *words], words, strict=False))
 
 
 def _with_company(

@@ -10,7 +10,7 @@ from math import inf, nextafter
 from decks.layout.breaking import break_prose, count_lines
 from decks.layout.joints import HELD, NAME
 from decks.layout.prose import Prose, prose_of
-from decks.layout.runs import Line, Measure, Styled, width_of
+from decks.layout.runs import Line, Measure, Styled
 
 LADDER = (150, 128, 108, 92, 78, 66, 56, 48, 40, 34, 28, 24, 20, 17, 14, 12)
 """Sizes for what is to be read, in points. Clear print is 12 at the least (RNIB)."""
@@ -69,7 +69,7 @@ def fit(
         parted = _largest(prose, box, nextafter(joint, inf))
         if (joint < NAME and parted > WORTH_PARTING * size) or not size:
             size, whole = parted, nextafter(joint, inf)
-    return _set(prose, size, width, measure, whole) if size else None
+    return _set(prose, size, width, whole) if size else None
 
 
 @cache
@@ -99,14 +99,12 @@ def _may_fit(prose: Sequence[Prose], box: _Box, size: float) -> bool:
     return height(sum([line.least_lines(column) for line in prose]), size) <= box.height
 
 
-def _set(
-    prose: Sequence[Prose], size: float, width: float, measure: Measure, whole: float
-) -> Setting | None:
-    lines = break_prose(prose, width / size, whole=whole)
-    if lines is None:
+def _set(prose: Sequence[Prose], size: float, width: float, whole: float) -> Setting | None:
+    broken = break_prose(prose, width / size, whole=whole)
+    if broken is None:
         return None
-    widths = tuple(width_of(line, measure) * size for line in lines)
-    return Setting(tuple(lines), widths, size)
+    lines, widths = zip(*broken, strict=True)
+    return Setting(lines, tuple([width * size for width in widths]), size)
 
 
 def height_at(styled: Styled, size: float, *, width: float, measure: Measure) -> float | None:

@@ -40,8 +40,9 @@ class Group(NamedTuple):
 class Prose:
     """One line of a text as the teacher broke it; widths are in ems, whatever the size.
 
-    `texts` are the letters of its words; `widest` is the width of its widest word, `whole` that of
-    all words on one line; `given` are its joints where they were worked out before.
+    `texts` are the letters of its words, which are all set alike where it is of `one_style`;
+    `widest` is the width of its widest word, `whole` that of all words on one line; `given` are its
+    joints where they were worked out before.
     """
 
     words: tuple[Word, ...]
@@ -49,6 +50,7 @@ class Prose:
     widths: tuple[float, ...]
     space: float
     strong: bool
+    one_style: bool
     widest: float
     whole: float
     given: tuple[float, ...] | None = None
@@ -63,11 +65,15 @@ class Prose:
         joints: tuple[float, ...] | None = None,
     ) -> Self:
         """Return words made ready."""
-        widths = tuple([width_of(word, measure) for word in words])
-        space = measure(" ", strong)
-        whole = sum(widths) + space * (len(widths) - 1)
         texts = tuple([plain(word) for word in words])
-        return cls(words, texts, widths, space, strong, max(widths, default=0), whole, joints)
+        one_style = all(len(word) == 1 and not word[0].style for word in words)
+        if one_style:
+            widths = tuple([measure(text, strong) for text in texts])
+        else:
+            widths = tuple([width_of(word, measure) for word in words])
+        space = measure(" ", strong)
+        widest, whole = max(widths, default=0), sum(widths) + space * max(len(widths) - 1, 0)
+        return cls(words, texts, widths, space, strong, one_style, widest, whole, joints)
 
     def width(self, start: int, end: int) -> float:
         """Return the width of the words from `start` to before `end` on one line."""
@@ -75,14 +81,9 @@ class Prose:
 
     def line(self, start: int, end: int) -> Line:
         """Return the words from `start` to before `end` as a line."""
-        if self.is_of_one_style:
+        if self.one_style:
             return (Run(" ".join(self.texts[start:end]), self.strong),) if start < end else ()
         return set_line(self.words[start:end], strong=self.strong)
-
-    @cached_property
-    def is_of_one_style(self) -> bool:
-        """Whether all its letters are set alike."""
-        return all(len(word) == 1 and word[0].style is None for word in self.words)
 
     @cached_property
     def joints(self) -> tuple[float, ...]:
@@ -114,6 +115,8 @@ class Prose:
 
     def is_lone(self, group: Group) -> bool:
         """Return whether the words of a group are lost on a line of their own."""
+        if group.end == group.start + 1:
+            return is_lone(self.texts[group.start])
         return is_lone(" ".join(self.texts[group.start : group.end]))
 
     def least_lines(self, column: float) -> float:

@@ -62,6 +62,8 @@ Line: TypeAlias = tuple[Run, ...]
 def runs_of(styled: Styled) -> list[Run]:
     """Part a text into runs; letters in no span have no style."""
     text, strong = styled.text, styled.strong
+    if not styled.spans:
+        return [Run(text, strong)] if text else []
     runs = []
     at = 0
     for span in sorted(styled.spans):

@@ -6,9 +6,8 @@ from importlib.resources import as_file, files
 from io import BytesIO
 from typing import TYPE_CHECKING
 
-from cards.finding import FairdealError
+from cards.finding import FairdealError, UnusablePictureError
 from cards.picture import Picture, PictureKind
-from cards.reading.pictures.unusable import UnusablePictureError
 from decks.layout.frame import Frame, Image, Placed
 from decks.layout.units import POINTS_PER_INCH
 from decks.press.type.plain import REGULAR, STRONG

@@ -10,10 +10,10 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from cards.finding import UnusablePictureError
 from cards.item import Item
 from cards.picture import Picture, PictureKind
 from cards.reading.pictures.looking import picture_in
-from cards.reading.pictures.unusable import UnusablePictureError
 from decks.deck import Deck
 from decks.record.damage import DamagedRecordError, WrongValueError
 from decks.record.finding_it import bytes_of

@@ -3,7 +3,8 @@
 from os.path import lexists
 from pathlib import Path, PurePosixPath, PureWindowsPath
 
-from cards.reading.pictures.unusable import UnusablePictureError, too_large
+from cards.finding import UnusablePictureError
+from cards.reading.pictures.unusable import too_large
 
 MOST_BYTES = 20_000_000
 # Names that are devices to one system, in whatever folder and with whatever ending.

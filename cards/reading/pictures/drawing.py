@@ -3,11 +3,12 @@
 import re
 from xml.etree import ElementTree as ET
 
+from cards.finding import UnusablePictureError
 from cards.picture import Picture, PictureKind
 from cards.reading.pictures.drawn import drawn
 from cards.reading.pictures.svg_parts import SVG, XLINK
 from cards.reading.pictures.svg_tree import svg_tree
-from cards.reading.pictures.unusable import UnusablePictureError, too_large
+from cards.reading.pictures.unusable import too_large
 
 _LENGTH = re.compile(r"\s*([0-9]*\.?[0-9]+(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*")
 # Pixels in each unit, CSS Values and Units Module Level 3, 5.2.

@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from cards.finding import Finding, Severity
+from cards.finding import Finding, Severity, UnusablePictureError
 from cards.item import Item
 from cards.picture import Picture
 from cards.place import Place
@@ -12,7 +12,7 @@ from cards.quoting import quoted
 from cards.reading.pictures.beside import bytes_beside
 from cards.reading.pictures.looking import picture_in
 from cards.reading.pictures.pasted import Pasted
-from cards.reading.pictures.unusable import UnusablePictureError, too_large
+from cards.reading.pictures.unusable import too_large
 
 MOST_TOGETHER = 400_000_000
 """Bytes of all the pictures of a file."""

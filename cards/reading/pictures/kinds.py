@@ -1,7 +1,7 @@
 """What kind of picture some bytes are; their first ones tell, not what the file is called."""
 
+from cards.finding import UnusablePictureError
 from cards.picture import PictureKind
-from cards.reading.pictures.unusable import UnusablePictureError
 
 _STARTS = {b"\x89PNG\r\n\x1a\n": PictureKind.PNG, b"\xff\xd8\xff": PictureKind.JPEG}
 # The first bytes of what else is called a picture, as the formats' own descriptions give them.

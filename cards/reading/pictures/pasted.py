@@ -3,10 +3,10 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from cards.finding import UnusablePictureError
 from cards.picture import Picture
 from cards.place import Place
 from cards.reading.pictures.looking import picture_in
-from cards.reading.pictures.unusable import UnusablePictureError
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,9 +4,10 @@ import warnings
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from cards.finding import UnusablePictureError
 from cards.picture import Picture, PictureKind
 from cards.reading.pictures.stripping import stripped_jpeg, stripped_png
-from cards.reading.pictures.unusable import UnusablePictureError, broken, too_large
+from cards.reading.pictures.unusable import broken, too_large
 
 if TYPE_CHECKING:
     from PIL.Image import Image

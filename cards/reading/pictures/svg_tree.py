@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from xml.etree import ElementTree as ET
 
+from cards.finding import UnusablePictureError
 from cards.picture import PictureKind
 from cards.reading.pictures.kinds import is_drawing, kind_in_pixels, of_another_kind
 from cards.reading.pictures.svg_parts import (
@@ -19,7 +20,7 @@ from cards.reading.pictures.svg_parts import (
     references_of,
     safe_style,
 )
-from cards.reading.pictures.unusable import UnusablePictureError, broken, too_much_to_draw
+from cards.reading.pictures.unusable import broken, too_much_to_draw
 
 _MOST_CHARACTERS = 6_000_000
 _MOST_ELEMENTS = 30_000

@@ -88,9 +88,12 @@ def texts_of(  # noqa: PLR0913 (a place, a look and a direction)
     A line with letters that run from right to left is one text, ordered as a whole, and so is one
     with built fractions, which some viewers read back line by line.
     """
-    if turns(plain(line)) or (len(line) > 1 and has_fractions(line)):
+    letters = plain(line)
+    if turns(letters) or (len(line) > 1 and has_fractions(line)):
         runs = line if len(line) > 1 or line[0].style else ()
-        return [Text(x, y, plain(line), size, line[0].strong, tone, runs, to_left)]
+        return [Text(x, y, letters, size, line[0].strong, tone, runs, to_left)]
+    if len(line) == 1 and not line[0].style:
+        return [Text(x, y, letters, size, line[0].strong, tone)]
     texts = []
     for run in line:
         height = y + run.rise * size

@@ -1,11 +1,14 @@
 """Plain type in a content stream: texts as the operators that show them."""
 
+import re
 from collections.abc import Sequence
 
 from reportlab.pdfgen.canvas import Canvas
 
 from decks.layout.runs import Run
 from decks.press.type.plain import font, font_name, width_of
+
+_ESCAPED = re.compile(r"[\\()]")
 
 
 class Letters:
@@ -40,6 +43,7 @@ class _Weight:
         self._document = canvas._doc  # noqa: SLF001 (a canvas has no other way to its document)
         self._first = self._name(0)
         self._codes = {ord("\\"): r"\\", ord("("): r"\(", ord(")"): r"\)"}
+        self._sizes: dict[float, str] = {}
         self._known: set[str] = set()
         self._beyond: set[str] = set()
 
@@ -49,7 +53,15 @@ class _Weight:
             self._learn(set(text) - self._known)
             if not self._beyond.isdisjoint(text):
                 return self._in_pieces(text, size)
-        return f"{self._first} {size:.5g} Tf ({text.translate(self._codes)}) Tj"
+        elif not _ESCAPED.search(text):
+            return f"{self._set_in(size)} ({text}) Tj"
+        return f"{self._set_in(size)} ({text.translate(self._codes)}) Tj"
+
+    def _set_in(self, size: float) -> str:
+        """Return the operator that sets what follows in a size."""
+        if size not in self._sizes:
+            self._sizes[size] = f"{self._first} {size:.5g} Tf"
+        return self._sizes[size]
 
     def _learn(self, letters: set[str]) -> None:
         for letter in sorted(letters):

@@ -9,9 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 from support.pictures import SHELL, SVG, coded, photograph
 
+from cards.finding import UnusablePictureError
 from cards.reading.pictures.looking import picture_in
 from cards.reading.pictures.svg_parts import safe_style
-from cards.reading.pictures.unusable import UnusablePictureError
 
 OUTSIDE = "http://example.org/x"
 

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from decks.layout import breaking
 from decks.layout.breaking import break_evenly
+from decks.layout.prose import prose_of
 from decks.layout.runs import Styled, plain
 
 texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=9).map(
@@ -21,8 +22,8 @@ def typewriter(text, strong=False):
 
 
 def break_text(text, column, measure):
-    lines = breaking.break_text(Styled(text), column, measure=measure)
-    return lines and [plain(line) for line in lines]
+    broken = breaking.break_prose(prose_of(Styled(text), measure), column)
+    return broken and [plain(line) for line, _ in broken]
 
 
 def fill_text(text, column, measure):

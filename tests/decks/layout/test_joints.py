@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from decks.layout import breaking
 from decks.layout.balance import break_full
+from decks.layout.breaking import break_prose, fill_text
 from decks.layout.joints import HELD, is_lone, joints_of
 from decks.layout.prose import groups_of, prose_of
 from decks.layout.runs import Styled, plain
@@ -18,7 +18,8 @@ def typewriter(text, strong=False):  # noqa: ARG001 (as a measure is called)
 
 
 def lines_of(text, column):
-    return [plain(x) for x in breaking.break_text(Styled(text), column, measure=typewriter)]
+    broken = break_prose(prose_of(Styled(text), typewriter), column)
+    return broken and [plain(line) for line, _ in broken]
 
 
 @pytest.mark.parametrize(
@@ -129,7 +130,7 @@ def test_no_short_word_is_alone_where_any_break_into_as_many_lines_avoids_it(tex
 
 
 def test_the_last_line_of_running_text_is_no_lone_short_word():
-    lines = breaking.fill_text(Styled("a crab walks over sand"), 9, measure=typewriter)
+    lines = fill_text(Styled("a crab walks over sand"), 9, measure=typewriter)
     assert [plain(line) for line in lines] == ["a crab walks", "over sand"]
 
 
@@ -207,4 +208,4 @@ def test_a_line_ends_best_where_a_sentence_ends_then_where_a_comma_stands():
 
 def test_texts_in_scripts_without_spaces_are_one_word_and_do_no_harm():
     assert lines_of("\u6f6e\u9593\u5e26", 5) == ["\u6f6e\u9593\u5e26"]
-    assert breaking.break_text(Styled("\u0e19\u0e49" * 40), 5, measure=typewriter) is None
+    assert lines_of("\u0e19\u0e49" * 40, 5) is None

@@ -5,7 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from cards.style import Span, TextStyle
-from decks.layout.breaking import break_text
+from decks.layout.breaking import break_prose
+from decks.layout.prose import prose_of
 from decks.layout.runs import SMALL, Run, Styled, lines_of, plain, runs_of, width_of, words_of
 
 BOLD, RAISED, LOWERED = TextStyle.BOLD, TextStyle.RAISED, TextStyle.LOWERED
@@ -34,8 +35,14 @@ def test_a_letter_keeps_its_style_on_its_line(styled):
     def letters(runs):
         return [(letter, run.style) for run in runs for letter in run.text if letter not in " \n"]
 
-    lines = break_text(styled, 100, measure=typewriter)
-    assert [pair for line in lines for pair in letters(line)] == letters(runs_of(styled))
+    broken = break_prose(prose_of(styled, typewriter), 100)
+    assert [pair for line, _ in broken for pair in letters(line)] == letters(runs_of(styled))
+
+
+@given(styled_texts(), st.floats(min_value=3, max_value=40))
+def test_a_line_is_as_wide_as_its_letters(styled, column):
+    for line, width in break_prose(prose_of(styled, typewriter), column) or []:
+        assert width == pytest.approx(sum(run.width(typewriter) for run in line))
 
 
 def test_a_formula_is_one_word_of_three_runs():
