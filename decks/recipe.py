@@ -5,6 +5,7 @@ from enum import StrEnum
 
 from cards.item import Kind
 from decks.amounts import ALL, Mix
+from decks.languages import ENGLISH
 from decks.lengths import NO_SHIFT, WHITE_EDGE, CardMeasure, Margins, Shift
 from decks.team import Team
 
@@ -150,14 +151,16 @@ ONE_EACH = Points()
 class Recipe:
     """Every choice that shapes a deck, resolved; `seed` is None until the deck has a number.
 
-    Lengths are in millimetres. `rounds` is the number of rounds, or of sets, or None where the
-    content decides; `walk` is the way from a team's home to its cards. `printer` names a printer
-    that was measured, `shift` is what its backs are moved by. `target`, `seen_before` and `floor`
-    are whole percents. `closer_words` takes the extra words that look most like an answer.
+    `language` is the tag (RFC 5646) of the content's language. Lengths are in millimetres. `rounds`
+    is the number of rounds, or of sets, or None where the content decides; `walk` is the way from
+    a team's home to its cards. `printer` names a printer that was measured, `shift` is what its
+    backs are moved by. `target`, `seen_before` and `floor` are whole percents. `closer_words` takes
+    the extra words that look most like an answer.
     """
 
     title: str
     teams: tuple[Team, ...]
+    language: str = ENGLISH
     activity: Activity = Activity.REVIEW
     deal: Dealing = Dealing.SHARES
     cards: int = ALL

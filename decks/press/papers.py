@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from decks.deck import Deck
+from decks.languages import ENGLISH
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
 from decks.layout.stacking import Stack
@@ -23,17 +24,17 @@ def print_papers(
     told: Told = unheard,
 ) -> dict[str, bytes]:
     """Return the deck's PDFs by file name; `told` hears of every step, in a few words."""
-    papers = card_files(deck, grid, stacks, told)
+    papers, language = card_files(deck, grid, stacks, told), deck.recipe.language
     told("Drawing what students write on")
     if has_answer_list(deck, grid):
         title = f"{deck.name} · answers"
-        papers["answers.pdf"] = _pdf(deck, answer_pages(deck), title)
+        papers["answers.pdf"] = _pdf(deck, answer_pages(deck), title, language)
     for name, title, made in _for_students(deck):
         if made:
-            papers[f"{name}.pdf"] = _pdf(deck, made, f"{deck.name} · {title}")
+            papers[f"{name}.pdf"] = _pdf(deck, made, f"{deck.name} · {title}", language)
     told("Drawing the teacher’s pages")
     teacher = teacher_pages(deck, grid, stacks)
-    papers["teacher.pdf"] = _pdf(deck, teacher, f"{deck.name} · for the teacher")
+    papers["teacher.pdf"] = _pdf(deck, teacher, f"{deck.name} · for the teacher", ENGLISH)
     return papers
 
 
@@ -45,7 +46,7 @@ def _for_students(deck: Deck) -> Iterator[tuple[str, str, list[Frame]]]:
     yield "comparison", "comparison", comparing_pages(deck)
 
 
-def _pdf(deck: Deck, pages: Sequence[Frame], title: str) -> bytes:
+def _pdf(deck: Deck, pages: Sequence[Frame], title: str, language: str) -> bytes:
     # teams who do not own the cards are numbered after those who do
     owners = (*deck.owners, *deck.recipe.teams)
-    return make_pdf(pages, title=title, owners=owners, ink=deck.recipe.ink)
+    return make_pdf(pages, title=title, language=language, owners=owners, ink=deck.recipe.ink)

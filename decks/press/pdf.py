@@ -11,6 +11,7 @@ from reportlab.lib.colors import HexColor
 from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
+from decks.languages import ENGLISH
 from decks.layout.frame import Box, Curve, Frame, Image, Line, Placed, Ribbon, Text, Wedge
 from decks.layout.runs import Run, has_fractions
 from decks.press import operators, textures
@@ -131,6 +132,7 @@ def make_pdf(  # noqa: PLR0913 (what is printed, and how)
     pages: Iterable[Frame],
     *,
     title: str,
+    language: str = ENGLISH,
     owners: Sequence[Team] = (),
     ink: Ink = Ink.COLOUR,
     flip: Flip | None = None,
@@ -138,6 +140,7 @@ def make_pdf(  # noqa: PLR0913 (what is printed, and how)
 ) -> bytes:
     """Return the pages as a PDF; `flip` is how it asks the printer to print both sides.
 
+    `language` is the tag (RFC 5646) of what most of their text is in, for readers that speak.
     A ribbon's number is that of its owner. Where `pictures` tells what the pages show, they are
     drawn as they come; otherwise they are looked through first.
 
@@ -146,7 +149,7 @@ def make_pdf(  # noqa: PLR0913 (what is printed, and how)
     load()
     rl_config.useA85 = 0
     buffer = BytesIO()
-    canvas = Canvas(buffer, invariant=1, pdfVersion=(1, 7), lang="en", initialFontName=REGULAR)
+    canvas = Canvas(buffer, invariant=1, pdfVersion=(1, 7), lang=language, initialFontName=REGULAR)
     canvas.setTitle(title)
     canvas.setAuthor("Fairdeal")
     canvas.setCreator("Fairdeal")

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Mapping
 from functools import partial
 from typing import Any
 
+from decks.languages import tag_of
 from decks.lengths import (
     LEAST_CARD,
     LEAST_DISTANCE,
@@ -43,15 +44,22 @@ def _team(record: object) -> Team:
 
 
 def recipe_read(record: Mapping[str, Any]) -> Recipe:
-    """Return the recipe, with lengths that a page can be made of."""
+    """Return the recipe, with a language and lengths that a page can be made of."""
     teams = part(record, "teams", teams_read)
-    return part(record, "recipe", lambda given: _measured(made(Recipe, given, teams=teams)))
+    return part(record, "recipe", lambda given: _checked(made(Recipe, given, teams=teams)))
 
 
-def _measured(recipe: Recipe) -> Recipe:
+def _checked(recipe: Recipe) -> Recipe:
     for name, length, least, most in _lengths(recipe):
         part({name: length}, name, partial(number, least=least, most=most))
+    part({"language": recipe.language}, "language", _tag)
     return recipe
+
+
+def _tag(value: str) -> str:
+    if tag_of(value) != value:
+        raise WrongValueError(value)
+    return value
 
 
 def _lengths(recipe: Recipe) -> Iterator[tuple[str, float, float, float]]:

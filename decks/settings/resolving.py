@@ -90,9 +90,13 @@ def _from_options(options: Mapping[str, str]) -> dict[str, object]:
         if setting.key in options:
             chosen[setting.key] = value = setting.read(options[setting.key])
             if value is None:
-                given = in_line(options[setting.key])
-                raise UsageError(f"{setting.option} {given}: this can be {setting.expects}.")
+                raise UsageError(_bad_option(setting, options[setting.key]))
     return chosen
+
+
+def _bad_option(setting: Setting, given: str) -> str:
+    wrong = f"{setting.option} {in_line(given)}: this can be {setting.expects}."
+    return f"{wrong} {setting.meant(given)}".rstrip()
 
 
 def _from_sheet(rows: Sequence[SettingRow]) -> tuple[dict[str, object], list[Finding]]:
@@ -142,5 +146,5 @@ def _one_team(row: SettingRow) -> Finding:
 
 def _bad_value(row: SettingRow, setting: Setting) -> Finding:
     wrong = f"{setting.name} cannot be {quoted(row.value.text)}."
-    mend = f"Write {setting.expects}."
+    mend = f"{setting.meant(row.value.text)} Write {setting.expects}.".lstrip()
     return Finding("unknown-value", Severity.ERROR, row.value.place, row.value.text, wrong, mend)

@@ -1,34 +1,11 @@
 """Every setting that the Deck sheet and the command line have."""
 
-from enum import StrEnum
-
 from decks.amounts import read_cards, read_mix, read_percent
-from decks.lengths import (
-    LEAST_CARD,
-    MOST_CARD,
-    MOST_MARGIN,
-    read_bleed,
-    read_distance,
-    read_margins,
-    read_walk,
-)
-from decks.recipe import (
-    Activity,
-    Aim,
-    CardSize,
-    ComesOut,
-    Dealing,
-    Flip,
-    Form,
-    Fractions,
-    GuideFor,
-    Ink,
-    PaperName,
-    Sets,
-    Sides,
-    Support,
-)
-from decks.settings.setting import Setting
+from decks.languages import NAMES, near_language, read_language
+from decks.lengths import read_walk
+from decks.recipe import Activity, Aim, Dealing, Form, GuideFor, Sets, Support
+from decks.settings.pages import PAGES
+from decks.settings.setting import Setting, one_of
 from decks.settings.values import (
     MOST_EXTRA,
     MOST_GRADE,
@@ -36,8 +13,6 @@ from decks.settings.values import (
     MOST_ROUNDS,
     MOST_STUDENTS,
     YES_OR_NO,
-    choice_of,
-    read_card_size,
     read_extra_words,
     read_number,
     read_points,
@@ -46,22 +21,25 @@ from decks.settings.values import (
     read_yes_or_no,
 )
 from decks.team import MOST_TEAMS
-from decks.words import listed
 
-
-def _setting(
-    name: str, key: str, values: type[StrEnum], what: str, default: StrEnum | None = None
-) -> Setting:
-    choices = tuple(value.value for value in values)
-    first = default.value if default else ""
-    return Setting(name, key, listed(choices), choice_of(values), what, choices, first)
-
+MOST_IN_LIST = 25
+"""How many languages a cell offers: a list in a cell has room for 255 characters."""
 
 SETTINGS = (
     Setting(
         "Title", "title", "a text", read_text, "The name on every page; without it, the file’s name"
     ),
-    _setting("Activity", "activity", Activity, "What the deck is for", Activity.REVIEW),
+    Setting(
+        "Language",
+        "language",
+        "a language by its name, as French, or by its tag, as es-MX",
+        read_language,
+        "The language of the content, which papers for students tell to screen readers",
+        NAMES[:MOST_IN_LIST],
+        NAMES[0],
+        near_language,
+    ),
+    one_of("Activity", "activity", Activity, "What the deck is for", Activity.REVIEW),
     Setting(
         "Teams",
         "teams",
@@ -70,7 +48,7 @@ SETTINGS = (
         "Who plays; without it, the Teams sheet, or else four teams",
         tuple(str(number) for number in range(1, MOST_TEAMS + 1)),
     ),
-    _setting(
+    one_of(
         "Deal",
         "deal",
         Dealing,
@@ -91,78 +69,14 @@ SETTINGS = (
         read_mix,
         "How many of the chosen items are easy, medium and hard; without it, as the content has it",
     ),
-    _setting("Paper", "paper", PaperName, "The paper in the printer", PaperName.LETTER),
-    Setting(
-        "Margins",
-        "margins",
-        f"a length up to {MOST_MARGIN:g} mm, as 5 mm or 0.25 in, or four: "
-        "top, right, bottom and left, as 5, 5, 7, 5 mm",
-        read_margins,
-        "The edge that your printer leaves white",
-        default="5 mm",
-    ),
-    Setting(
-        "Card size",
-        "card_size",
-        f"{listed(list(CardSize))}, or width by height, as 90 x 60 mm or 3.5 x 2.5 in, "
-        f"each from {LEAST_CARD:g} to {MOST_CARD:g} mm",
-        read_card_size,
-        "How large a card is; without it, small, or the whole card on index cards",
-    ),
-    Setting(
-        "Bleed",
-        "bleed",
-        "a length up to 5 mm, or 0",
-        read_bleed,
-        "How far colour runs over the cut; with it, ribbons reach the edge and cards stand apart",
-        default="0",
-    ),
-    _setting(
-        "Sides",
-        "sides",
-        Sides,
-        "How a card gets its back: both sides at once, folded beside it, folded as a tent, "
-        "not at all, or by sending the paper through twice by hand",
-        Sides.DUPLEX,
-    ),
-    _setting("Flip", "flip", Flip, "The edge that the paper is turned over on", Flip.LONG),
-    _setting(
-        "Comes out",
-        "comes_out",
-        ComesOut,
-        "How printed paper lies in the tray, for two passes by hand",
-        ComesOut.FACE_DOWN,
-    ),
-    Setting(
-        "Printer",
-        "printer",
-        "the name that you gave a printer with fairdeal align",
-        read_text,
-        "A printer that was measured, so that backs land behind their fronts",
-    ),
-    _setting("Ink", "ink", Ink, "What tells the teams on paper", Ink.COLOUR),
-    Setting(
-        "Read from",
-        "read_from",
-        "a distance from 20 cm to 10 m, as 40 cm, 1.5 m or 5 ft",
-        read_distance,
-        "How far from the cards the students stand who read them",
-        default="40 cm",
-    ),
-    _setting(
-        "Fractions",
-        "fractions",
-        Fractions,
-        "Whether 3/4 is printed as typed or built as a fraction",
-        Fractions.PLAIN,
-    ),
-    _setting(
+    *PAGES,
+    one_of(
         "Guide",
         "guide",
         GuideFor,
         "Who gets a study guide; without it, each team, or the class if every team gets copies",
     ),
-    _setting(
+    one_of(
         "Support",
         "support",
         Support,
@@ -204,14 +118,14 @@ SETTINGS = (
         "How many rounds are called, or how many sets replace each other; without it, by content",
         tuple(str(number) for number in range(1, MOST_ROUNDS + 1)),
     ),
-    _setting(
+    one_of(
         "Sets",
         "sets",
         Sets,
         "Whether the sets at bases are as hard as one another, or rise",
         Sets.EQUAL,
     ),
-    _setting(
+    one_of(
         "Form",
         "form",
         Form,
@@ -257,7 +171,7 @@ SETTINGS = (
         "Prompts that are harder to read than this grade are noted; without it, only the hardest",
         tuple(str(number) for number in range(1, MOST_GRADE + 1)),
     ),
-    _setting("Aim", "aim", Aim, "What the next deck is for, after the first", Aim.HARDER),
+    one_of("Aim", "aim", Aim, "What the next deck is for, after the first", Aim.HARDER),
     Setting(
         "Target",
         "target",

@@ -90,6 +90,9 @@ def test_copies_have_one_study_guide_for_the_class_unless_told_otherwise():
         (("Teams", "13"), "unknown-value", "B2", "1 to 12"),
         (("Teams", "Heron, heron"), "unknown-value", "B2", "different"),
         (("Extra words", "-1"), "unknown-value", "B2", "0 to 20"),
+        (("Language", "Klingish"), "unknown-value", "B2", "Write a language by its name"),
+        (("Language", "Frensh"), "unknown-value", "B2", "Did you mean French?"),
+        (("Language", "es_MX"), "unknown-value", "B2", "Did you mean es-MX?"),
     ],
 )
 def test_a_setting_that_cannot_be_read_is_one_finding_at_its_cell(row, code, cell, suggests):
@@ -175,3 +178,14 @@ def test_an_option_that_cannot_be_read_names_itself_and_what_it_can_be():
         UsageError, match=r"--size huge: this can be small, medium, large or full, or "
     ):
         resolve(content(), {"card_size": "huge"})
+
+
+def test_an_option_that_is_nearly_a_language_names_it():
+    with pytest.raises(UsageError, match=r"--language Hebew: .* Did you mean Hebrew\?$"):
+        resolve(content(), {"language": "Hebew"})
+
+
+def test_the_content_is_in_english_unless_told_otherwise():
+    assert resolve(content(), {})[0].language == "en"
+    assert resolve(content([("Language", "Welsh")]), {})[0].language == "cy"
+    assert resolve(content([("Language", "Welsh")]), {"language": "es-mx"})[0].language == "es-MX"

@@ -102,6 +102,7 @@ BY_KEY: dict[str, st.SearchStrategy] = {
     "title": TEXTS,
     "printer": TEXTS,
     "seed": TEXTS,
+    "language": st.sampled_from(["Spanish", "Cymraeg", "עברית", "zh-hans", "es-MX", "sgn-BR"]),
     "teams": st.integers(1, 12).map(str)
     | st.lists(TEXTS, min_size=1, max_size=13, unique=True).map(", ".join),
     "cards": st.integers(1, 30).map(str) | st.just("all"),

@@ -68,6 +68,7 @@ def recipes(draw) -> Recipe:
     return Recipe(
         title="Saltmarsh “week” — été",
         teams=make_teams(TEAMS[: draw(st.integers(2, 5))], [None] * 5),
+        language=draw(st.sampled_from(["en", "cy", "es-MX"])),
         activity=draw(st.sampled_from(Activity)),
         deal=draw(st.sampled_from(Dealing)),
         cards=draw(st.sampled_from([ALL, 6])),

@@ -5,6 +5,7 @@ import subprocess
 import sys
 from dataclasses import replace
 
+import openpyxl
 import pytest
 from support.shore import fairdeal
 
@@ -34,6 +35,15 @@ def test_the_deck_sheet_as_it_comes_changes_no_choice(tmp_path):
     assert resolve(content, {}) == resolve(bare, {})
     for options in ({"deal": "copies"}, {"teams": "3"}):
         assert resolve(content, options) == resolve(bare, options)
+
+
+def test_every_list_of_the_deck_sheet_has_room_in_a_cell(tmp_path):
+    # 255 characters, from memory: with more, spreadsheet programs call the file damaged
+    path = tmp_path / "Shore.xlsx"
+    fairdeal("start", path)
+    lists = openpyxl.load_workbook(path)["Deck"].data_validations.dataValidation
+    assert max(len(offered.formula1.strip('"')) for offered in lists) <= 255
+    assert any("Hebrew" in offered.formula1 for offered in lists)
 
 
 def test_a_file_is_never_overwritten(tmp_path):

@@ -41,6 +41,7 @@ def leaf_pdf(
     return make_pdf(
         pages,
         title=f"{deck.name} · {name.replace('-', ': ')}",
+        language=deck.recipe.language,
         owners=deck.owners,
         ink=deck.recipe.ink,
         flip=grid.flip if grid.sides is Sides.DUPLEX else None,
