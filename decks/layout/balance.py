@@ -31,8 +31,6 @@ def break_evenly(
     """
     if any(width > column for width in widths):
         return None
-    if not widths:
-        return [0]
     latest = break_full(widths, space, column)
     count = len(latest)
     if count == 1:

@@ -5,6 +5,7 @@ A non-breaking space holds words together, and so do numbers, names and formulas
 """
 
 from collections.abc import Sequence
+from itertools import pairwise
 from math import inf
 
 from decks.layout.balance import break_evenly, break_full
@@ -12,19 +13,17 @@ from decks.layout.prose import Group, Prose, groups_of, prose_of
 from decks.layout.runs import Line, Measure, Run, Styled, Word, set_line, width_of
 
 
-def break_prose(
-    prose: Sequence[Prose], width: float, *, whole: float = inf
-) -> list[tuple[Line, float]] | None:
+def break_prose(prose: Sequence[Prose], width: float) -> list[tuple[Line, float]] | None:
     """Return the even lines of a text in a column of `width` ems, each with its own width in ems.
 
-    None where a word is wider, or a group of words that are joined at `whole` or more.
+    None where a word is wider.
     """
     lines: list[tuple[Line, float]] = []
     for line in prose:
         if line.whole <= width:
             lines.append((line.line(0, len(line.words)), line.whole))
             continue
-        groups = groups_of(line, width, whole=whole)
+        groups = groups_of(line, width)
         ends = break_evenly(
             [group.width for group in groups],
             line.space,
@@ -40,7 +39,10 @@ def break_prose(
 
 
 def count_lines(prose: Sequence[Prose], width: float, *, whole: float = inf) -> int | None:
-    """Return how many lines `break_prose` would return, or None, in a fraction of its time."""
+    """Return how many lines `break_prose` would return, in a fraction of its time.
+
+    None where a word is wider, or a group of words that are joined at `whole` or more.
+    """
     count = 0
     for line in prose:
         if line.whole <= width:
@@ -75,8 +77,7 @@ def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
 
 def _places(groups: Sequence[Group], ends: Sequence[int]) -> list[tuple[int, int]]:
     """Return the first word of each line and the one after its last."""
-    words = [groups[end - 1].end if end else 0 for end in ends]
-    return list(zip([0, *words], words, strict=False))
+    return list(pairwise([0, *(groups[end - 1].end for end in ends)]))
 
 
 def _with_company(

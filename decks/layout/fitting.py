@@ -63,13 +63,13 @@ def fit(
     """
     prose = prose_of(styled, measure)
     box = _Box(width, height_, most)
-    size, whole = _largest(prose, box, HELD), HELD
+    size = _largest(prose, box, HELD)
     held = _held_in(prose) if size < _top(box.most) else []
     for joint in held:
         parted = _largest(prose, box, nextafter(joint, inf))
         if (joint < NAME and parted > WORTH_PARTING * size) or not size:
-            size, whole = parted, nextafter(joint, inf)
-    return _set(prose, size, width, whole) if size else None
+            size = parted
+    return _set(prose, size, width) if size else None
 
 
 @cache
@@ -99,8 +99,8 @@ def _may_fit(prose: Sequence[Prose], box: _Box, size: float) -> bool:
     return height(sum([line.least_lines(column) for line in prose]), size) <= box.height
 
 
-def _set(prose: Sequence[Prose], size: float, width: float, whole: float) -> Setting | None:
-    broken = break_prose(prose, width / size, whole=whole)
+def _set(prose: Sequence[Prose], size: float, width: float) -> Setting | None:
+    broken = break_prose(prose, width / size)
     if broken is None:
         return None
     lines, widths = zip(*broken, strict=True)

@@ -3,9 +3,10 @@
 import itertools
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
+from cards.style import Span, TextStyle
 from decks.layout import breaking
 from decks.layout.breaking import break_evenly
 from decks.layout.prose import prose_of
@@ -84,6 +85,15 @@ PRICES = st.sampled_from([-0.04, 0.0, 0.05, 0.12, 1.0])
     things=st.lists(st.tuples(st.integers(1, 9), PRICES, st.booleans()), min_size=1, max_size=8),
     column=st.integers(min_value=9, max_value=20),
 )
+# where a slip of one sign would choose another break
+@example([(3, 0.05, True), (7, 1.0, True), (9, 0.0, True)], 19)
+@example(
+    [(3, 0.12, True), (7, 0.12, True), (7, 0.05, False), (3, 0.12, False), (3, 1.0, False)], 13
+)
+@example([(9, 0.05, False), (1, 0.12, False), (3, -0.04, False), (7, 1.0, True)], 20)
+@example(
+    [(9, 0.12, False), (4, 1.0, False), (7, 1.0, False), (7, 0.12, False), (4, 0.0, False)], 18
+)
 def test_prices_and_lone_things_weigh_as_brute_force_weighs_them(things, column):
     widths, prices, lone = zip(*things, strict=True)
     count = len(widths)
@@ -133,3 +143,45 @@ def test_a_non_breaking_space_holds_its_words_together():
 
 def test_a_blank_text_is_one_blank_line():
     assert break_text("", 5, measure=typewriter) == [""]
+
+
+@pytest.mark.parametrize("broken", [break_text, fill_text])
+def test_each_of_the_teachers_lines_is_broken_and_counted_by_itself(broken):
+    # 8 letters a line
+    text = "one two three\nfour\nfive six seven"
+    lines = ["one two", "three", "four", "five six", "seven"]
+    assert broken(text, 4, measure=typewriter) == lines
+    assert breaking.count_lines(prose_of(Styled(text), typewriter), 4) == len(lines)
+
+
+@pytest.mark.parametrize(
+    ("letters", "lines"),
+    [
+        # the last word has company where the line above can spare a word, and the two fit
+        (11, "whole | creek ebb"),
+        (11, "at | lagoons ebb"),
+        (12, "barnacles | close up | when | tides ebb"),
+        (12, "of barnacles | ebb"),
+        (9, "barnacles | ebb"),
+        # a long word is not lost on a line of its own
+        (14, "whole seas ebb | barnacles"),
+    ],
+)
+def test_a_lone_short_word_at_the_end_of_running_text_has_company_where_it_fits(letters, lines):
+    text = lines.replace(" |", "")
+    assert fill_text(text, letters / 2, measure=typewriter) == lines.split(" | ")
+
+
+def test_a_word_that_is_split_keeps_its_weight_and_its_styles():
+    spans = (Span(0, 4, TextStyle.RAISED),)
+    for styled in (Styled("tidepools", strong=True), Styled("tidepools", strong=True, spans=spans)):
+        lines = breaking.fill_text(styled, 1.8, measure=typewriter)
+        runs = [run for line in lines for run in line]
+        assert all(run.strong is True for run in runs)
+        raised = "".join(run.text for run in runs if run.style is TextStyle.RAISED)
+        assert raised == ("tide" if styled.spans else "")
+
+
+def test_the_pieces_of_a_word_fill_their_lines():
+    # three letters are 1.5 ems
+    assert fill_text("abcdefgh", 1.5, measure=typewriter) == ["abc", "def", "gh"]

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from decks.layout.fitting import LADDER, fit, shorten, words_that_fit
+from decks.layout.fitting import LADDER, fit, height_at, shorten, words_that_fit
 from decks.layout.runs import Styled, plain
 
 texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=40).map(
@@ -56,9 +56,44 @@ def test_the_words_that_would_fit_are_counted():
     assert words_that_fit(Styled("abc abc abc abc"), width=50, height_=15, measure=typewriter) == 2
 
 
+@pytest.mark.parametrize(
+    ("text", "width", "strong", "words"),
+    [
+        ("bivalves", 20, False, 0),  # 8 letters * half an em * 12 points are 48
+        ("abc abc", 42, False, 2),  # 7 letters * half an em * 12 points
+        ("abc abc", 44, True, 1),  # in the strong weight they are 50.4
+    ],
+)
+def test_none_or_all_of_the_words_may_fit(text, width, strong, words):
+    # one line of 12 points is 12 points high
+    room = {"width": width, "height_": 12, "measure": typewriter}
+    assert words_that_fit(Styled(text, strong), **room) == words
+
+
+def test_a_text_that_fills_its_box_to_the_point_fits():
+    setting = fit(Styled("abc abc"), width=42, height_=12, measure=typewriter)
+    assert (setting.size, len(setting.lines)) == (12, 1)
+
+
+def test_a_blank_line_of_the_teachers_has_its_height_and_no_width():
+    # "i" is half an em: 30 points hold 60, and 56 is the next size of the ladder
+    setting = fit(Styled("i\n\ni"), width=30, height_=500, measure=typewriter)
+    assert [plain(line) for line in setting.lines] == ["i", "", "i"]
+    assert (setting.size, setting.widths) == (56, (28, 0, 28))
+
+
+def test_a_text_with_a_word_that_is_too_wide_has_no_height():
+    room = {"width": 47, "measure": typewriter}
+    assert height_at(Styled("bivalves"), 12, **room) is None
+    assert height_at(Styled("bivalve"), 12, **room) == 12
+
+
 def test_a_label_too_long_ends_with_an_ellipsis():
     assert shorten("Samphire", 4, measure=typewriter) == "Samphire"
     assert shorten("Samphire", 3, measure=typewriter) == "Samph…"  # six letters of half an em
+    assert shorten("rock pool", 3, measure=typewriter) == "rock…"
+    # in the strong weight eight letters are 4.8 ems, and seven with the ellipsis 4.2
+    assert shorten("Samphire", 4, measure=typewriter, strong=True) == "Samph…"
 
 
 @pytest.mark.parametrize("strong", [True, False])

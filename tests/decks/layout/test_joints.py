@@ -25,6 +25,8 @@ def lines_of(text, column):
 @pytest.mark.parametrize(
     ("letters", "lines"),
     [
+        # the most even would be "weed | crab at | in by at", with a short word alone
+        (10, "weed crab | at in | by at"),
         # even lines
         (18, "The strip of shore | that is covered | twice a day"),
         (16, "Where the river | meets the sea"),
@@ -204,6 +206,21 @@ def test_a_line_ends_worst_with_an_article_then_with_a_weak_word_then_with_a_num
 def test_a_line_ends_best_where_a_sentence_ends_then_where_a_comma_stands():
     sentence, comma = (joints_of([end, "Crabs"])[0] for end in ("moult.", "moult,"))
     assert sentence < comma < 0
+
+
+def test_a_number_and_its_unit_are_lone_together_and_cost_what_a_break_after_them_costs():
+    (prose,) = prose_of(Styled("It is 5 m of mud"), typewriter)
+    held = prose.groups[2]
+    assert prose.texts[held.start : held.end] == ("5", "m")
+    assert prose.is_lone(held)
+    assert [group.price for group in prose.groups] == [*(j for j in prose.joints if j < HELD), 0]
+
+
+def test_only_what_is_wider_than_the_column_is_parted():
+    (prose,) = prose_of(Styled("5 km or 120 km"), typewriter)
+    # four letters are 2 ems
+    groups = [" ".join(prose.texts[group.start : group.end]) for group in groups_of(prose, 2)]
+    assert groups == ["5 km", "or", "120", "km"]
 
 
 def test_texts_in_scripts_without_spaces_are_one_word_and_do_no_harm():
