@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 from cards.content import Cell
 from cards.place import Place
 from cards.reading.merged import Merged, spanned
+from cards.reading.packed.escapes import unescaped
 from cards.reading.rich import cleaned, parts_of
 from cards.reading.sheet_format import hidden_columns, set_apart_row
 from cards.reading.shown import shown
@@ -19,8 +20,6 @@ _GENERAL = "General"
 _FORMULA, _ERROR, _DATE = "f", "e", "d"
 # The type that openpyxl leaves on a formula whose stored value is a text without characters.
 _EMPTY_TEXT = "str"
-# A carriage return, as it is written where the file format does not allow the character itself.
-_ESCAPED_RETURN = "_x000D_"
 
 # openpyxl's cells have no common type in its stubs.
 _Cells = Mapping[tuple[int, int], Any]
@@ -75,11 +74,11 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
     A formula without a stored value is returned as it is written.
     """
     if cell.data_type == _FORMULA and stored.value is None and stored.data_type != _EMPTY_TEXT:
-        return str(getattr(cell.value, "text", cell.value)), (), Doubt.NO_VALUE
+        return unescaped(str(getattr(cell.value, "text", cell.value))), (), Doubt.NO_VALUE
     if isinstance(stored.value, list):  # a rich text is a list of its parts
-        text, spans = cleaned([(_unescaped(text), style) for text, style in parts_of(stored.value)])
+        text, spans = cleaned([(unescaped(text), style) for text, style in parts_of(stored.value)])
         return text, spans, None
-    value = _unescaped(stored.value) if isinstance(stored.value, str) else stored.value
+    value = unescaped(stored.value) if isinstance(stored.value, str) else stored.value
     text = clean(shown(value, _format_of(stored)))
     if stored.data_type == _ERROR:
         return text, (), Doubt.ERROR_VALUE
@@ -91,10 +90,6 @@ def _format_of(cell: Any) -> str:  # noqa: ANN401 - as _Cells
         return str(cell.number_format)
     except IndexError:  # the style names a format that the workbook has not
         return _GENERAL
-
-
-def _unescaped(text: str) -> str:
-    return text.replace(_ESCAPED_RETURN, "\r")
 
 
 def _is_date(cell: Any) -> bool:  # noqa: ANN401 - as _Cells

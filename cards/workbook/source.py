@@ -12,6 +12,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.reading.file import tables_of
 from cards.reading.limits import MOST_KEPT_BYTES
+from cards.reading.packed.escapes import guarded_workbook
 from cards.reading.packed.lean import lean_workbook
 from cards.reading.table import Table
 from cards.workbook import look
@@ -34,6 +35,7 @@ def opened(path: Path) -> tuple[Workbook, Results]:
         unpacked = sum(part.file_size for part in archive.infolist())
     if unpacked > MOST_KEPT_BYTES:
         data = lean_workbook(data, path.name)
+    data = guarded_workbook(data)
     with warnings.catch_warnings():
         # They tell of drawings and styles that are left out.
         warnings.simplefilter("ignore")

@@ -80,7 +80,7 @@ def patiently(move: Callable[[], object]) -> None:
         try:
             move()
         except OSError as error:
-            if not is_in_use(error) and getattr(error, "winerror", None) != _DENIED:
+            if not may_pass(error):
                 raise
             time.sleep(_PAUSE)
         else:
@@ -93,13 +93,34 @@ def is_in_use(error: OSError) -> bool:
     return getattr(error, "winerror", None) in _IN_USE
 
 
+def may_pass(error: OSError) -> bool:
+    """Say whether it may work in a moment; only Windows refuses what others do just then."""
+    return is_in_use(error) or getattr(error, "winerror", None) == _DENIED
+
+
+def is_locked(hold: int, *, unsure: bool) -> bool:
+    """Lock a file and say whether it worked; `unsure` where the drive knows no locks."""
+    try:
+        _lock(hold)
+    except OSError as error:
+        return unsure and error.errno not in {EACCES, EAGAIN, EDEADLK}
+    return True
+
+
+def is_there(file: Path, hold: int) -> bool:
+    """Say whether an open file is still the one of this name."""
+    with suppress(FileNotFoundError):
+        return os.path.samestat(os.fstat(hold), file.stat())
+    return False
+
+
 def _begun(beside: Path) -> tuple[Path, int]:
     """Make a folder and hold it; another writer may have taken it for one that was left."""
     for _ in range(_TRIES):
         folder = Path(tempfile.mkdtemp(dir=beside, prefix=_PREFIX))
         with suppress(FileNotFoundError):
             hold = os.open(folder / _HOLD, os.O_RDWR | os.O_CREAT)
-            if _is_locked(hold, unsure=True) and _is_there(folder, hold):
+            if is_locked(hold, unsure=True) and is_there(folder / _HOLD, hold):
                 return folder, hold
             os.close(hold)
     raise FileNotFoundError
@@ -121,7 +142,7 @@ def _clear_one(folder: Path) -> None:
     except FileNotFoundError:
         folder.rmdir()
         return
-    if _is_locked(hold, unsure=False):
+    if is_locked(hold, unsure=False):
         _remove(folder, hold)
     else:
         os.close(hold)
@@ -135,18 +156,3 @@ def _remove(folder: Path, hold: int) -> None:
     shutil.rmtree(folder, ignore_errors=True)
     os.close(hold)
     shutil.rmtree(folder, ignore_errors=True)
-
-
-def _is_locked(hold: int, *, unsure: bool) -> bool:
-    """Lock a file and say whether it worked; `unsure` where the drive knows no locks."""
-    try:
-        _lock(hold)
-    except OSError as error:
-        return unsure and error.errno not in {EACCES, EAGAIN, EDEADLK}
-    return True
-
-
-def _is_there(folder: Path, hold: int) -> bool:
-    with suppress(FileNotFoundError):
-        return os.path.samestat(os.fstat(hold), (folder / _HOLD).stat())
-    return False

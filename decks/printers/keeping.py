@@ -1,6 +1,7 @@
 """The file in the user's settings folder that keeps the measured printers.
 
-It is written whole or not at all. A file that cannot be understood is named, and left as it is.
+It is written whole or not at all, and by one at a time. A file that cannot be understood is named,
+and left as it is.
 """
 
 import json
@@ -14,10 +15,13 @@ from typing import Any
 
 from cards.finding import UnreadableFileError
 from cards.item import folded
+from cards.writing.aside import patiently
+from cards.writing.holding import held
 from decks.printers.printer import MOST_OFF, MOST_SKEW, Printer, Reading, find
 from decks.recipe import Flip
 
 FILE = "printers.json"
+HOLD = f".{FILE}-being-written"
 FORMAT = 1
 ROUNDING = 1e-9
 
@@ -59,10 +63,11 @@ def remember(folder: Path, name: str, reading: Reading, *, turned: bool) -> Prin
     What is known of its other pages stays. Raises `UnreadableFileError` where the file is damaged
     or cannot be written; nothing is changed then.
     """
-    printers = read_printers(folder)
-    known = replace(find(printers, name) or Printer(name), name=name)
-    known = replace(known, turned=reading) if turned else replace(known, upright=reading)
-    _write(folder, [*_without(printers, name), known])
+    with _alone(folder):
+        printers = read_printers(folder)
+        known = replace(find(printers, name) or Printer(name), name=name)
+        known = replace(known, turned=reading) if turned else replace(known, upright=reading)
+        _write(folder, [*_without(printers, name), known])
     return known
 
 
@@ -71,10 +76,13 @@ def forget(folder: Path, name: str) -> Printer | None:
 
     Raises `UnreadableFileError` as `remember` does.
     """
-    printers = read_printers(folder)
-    known = find(printers, name)
-    if known:
-        _write(folder, _without(printers, name))
+    if not find(read_printers(folder), name):
+        return None
+    with _alone(folder):
+        printers = read_printers(folder)
+        known = find(printers, name)
+        if known:
+            _write(folder, _without(printers, name))
     return known
 
 
@@ -87,14 +95,13 @@ def _write(folder: Path, printers: Iterable[Printer]) -> None:
     document = {"format": FORMAT, "printers": [_record(one) for one in ordered]}
     data = (json.dumps(document, indent=2, ensure_ascii=False) + "\n").encode()
     with _told(folder):
-        folder.mkdir(parents=True, exist_ok=True)
         unfinished, name = tempfile.mkstemp(dir=folder, prefix=f".{FILE}-")
         try:
             with open(unfinished, "wb") as file:  # noqa: PTH123 (it is a descriptor)
                 file.write(data)
                 file.flush()
                 os.fsync(file.fileno())
-            Path(name).replace(folder / FILE)
+            patiently(lambda: Path(name).replace(folder / FILE))
         except BaseException:
             with suppress(OSError):
                 Path(name).unlink()
@@ -102,10 +109,24 @@ def _write(folder: Path, printers: Iterable[Printer]) -> None:
 
 
 @contextmanager
+def _alone(folder: Path) -> Iterator[None]:
+    """Make the folder, and let nobody else write the file between reading and writing it."""
+    with _told(folder):
+        folder.mkdir(parents=True, exist_ok=True)
+        with held(folder / HOLD):
+            yield
+
+
+@contextmanager
 def _told(folder: Path) -> Iterator[None]:
     """Turn what the system says into a line that says what to do."""
     try:
         yield
+    except TimeoutError as error:
+        raise UnreadableFileError(
+            f"Another fairdeal align is writing the printers in {folder}. What was there is as it "
+            "was. Try again in a moment."
+        ) from error
     except OSError as error:
         raise UnreadableFileError(
             f"The printers could not be kept in {folder} ({error.strerror or error}). "

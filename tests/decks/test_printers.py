@@ -1,13 +1,18 @@
 """The printers that are kept, and what follows from what was read."""
 
 import json
+import subprocess
+import sys
 from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from cards.finding import UnreadableFileError
+from cards.writing import holding
+from cards.writing.holding import held
 from decks.lengths import Shift
 from decks.printers import (
     Printer,
@@ -20,8 +25,10 @@ from decks.printers import (
     settings_folder,
     shift_for,
 )
+from decks.printers.keeping import HOLD
 from decks.recipe import Flip
 
+ROOT = Path(__file__).parents[2]
 READING = Reading(1.2, -0.8, 0.4, Flip.LONG)
 OTHER = Reading(-2, 0, 0, Flip.SHORT)
 FILE = "printers.json"
@@ -154,6 +161,56 @@ def test_the_file_is_whole_whenever_it_is_read(tmp_path):
     with ThreadPoolExecutor(4) as pool:
         assert set(pool.map(write_or_read, range(60))) == {1}
     assert [one.name for one in tmp_path.iterdir()] == [FILE]
+
+
+KEEPER = """
+import sys
+from pathlib import Path
+from decks.printers import Reading, remember
+from decks.recipe import Flip
+folder, number = Path(sys.argv[1]), sys.argv[2]
+print("ready", flush=True)
+sys.stdin.readline()
+for n in range(12):
+    remember(folder, f"Room {number} {n}", Reading(1, 0, 0, Flip.LONG), turned=False)
+"""
+
+
+def test_of_what_several_keep_at_the_same_time_nothing_is_lost(tmp_path):
+    processes = [
+        subprocess.Popen(
+            [sys.executable, "-c", KEEPER, tmp_path, str(number)],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            encoding="utf-8",
+            cwd=ROOT,
+        )
+        for number in range(3)
+    ]
+    for process in processes:
+        assert process.stdout.readline() == "ready\n"
+    for process in processes:
+        process.stdin.write("go\n")
+        process.stdin.flush()
+    assert [process.communicate(timeout=60)[0] for process in processes] == [""] * 3
+    names = {printer.name for printer in read_printers(tmp_path)}
+    assert names == {f"Room {number} {n}" for number in range(3) for n in range(12)}
+    assert [one.name for one in tmp_path.iterdir()] == [FILE]
+
+
+def test_who_waits_in_vain_is_told_so_and_nothing_is_changed(tmp_path, monkeypatch):
+    remember(tmp_path, "Library", READING, turned=False)
+    before = (tmp_path / FILE).read_bytes()
+    monkeypatch.setattr(holding, "_TRIES", 3)
+    with held(tmp_path / HOLD):
+        for use in (
+            lambda: remember(tmp_path, "Staff room", READING, turned=False),
+            lambda: forget(tmp_path, "Library"),
+        ):
+            with pytest.raises(UnreadableFileError, match="Another fairdeal align is writing"):
+                use()
+    assert (tmp_path / FILE).read_bytes() == before
+    assert forget(tmp_path, "Library")
 
 
 def test_the_environment_names_the_folder(monkeypatch, tmp_path):

@@ -11,6 +11,7 @@ from cards.finding import UnreadableFileError
 from cards.reading.limits import MIB, too_large
 from cards.reading.packed.archive import Archive, damaged, opened_archive
 from cards.reading.packed.doubled import refuse_doubled_sheets
+from cards.reading.packed.escapes import guarded
 from cards.reading.packed.lean_sheet import (
     MOST_RUNS,
     is_far_reaching,
@@ -59,7 +60,7 @@ def _lean_part(archive: Archive, part: str) -> bytes:
         texts = strings.count(b"<si>") + strings.count(b"<si ")
         if texts > _MOST_STRINGS or runs_in(strings) > MOST_RUNS:
             raise too_large(archive.name)
-        return strings
+        return guarded(strings)
     other = archive.xml(part, _MOST_OTHERS)
     if is_far_reaching(other):
         raise UnreadableFileError(damaged(archive.name))

@@ -20,6 +20,7 @@ from cards.reading.limits import (
     too_many_rows,
 )
 from cards.reading.packed.archive import Archive, damaged
+from cards.reading.packed.escapes import guarded
 from cards.reading.packed.ranges import clipped
 
 _ATTRIBUTES = rb'(?: [\w:]+="[^"<>]*")*'
@@ -63,6 +64,7 @@ class _Rows:
     def add(self, piece: bytes) -> None:
         """Keep what is not blank in a piece of the rows; raise if that is too much."""
         lean = _FORMULA.sub(rb"<\1\2>", _BLANK_ROW.sub(b"", _BLANK_CELL.sub(b"", piece)))
+        lean = guarded(lean)
         if _FAR_REACHING.search(lean):
             raise UnreadableFileError(damaged(self.name))
         self.kept.append(lean)

@@ -70,6 +70,14 @@ def test_several_findings_in_a_cell_share_a_note_and_the_worst_gives_the_colour(
     assert sheet["A2"].comment.text.count("Mend it.") == 2
 
 
+def test_what_a_note_has_no_room_for_is_listed_on_the_first_sheet(shore):
+    book = marked(shore, *(finding(2, 1, wrong=f"Fault {n}.") for n in range(40)))
+    assert book["Facts"]["A2"].comment.text.count("Fault") == 5
+    assert [cell.value for cell in book.worksheets[0]["D"][4:]] == [
+        f"Fault {n}." for n in range(40)
+    ]
+
+
 def test_what_the_teacher_did_to_the_workbook_is_kept(shore):
     before = load_workbook(shore, rich_text=True)["Facts"]
     sheet = marked(shore, finding(2, 2))["Facts"]
