@@ -47,10 +47,6 @@ class History:
         """Return the cards that the item of a key was on, deck by deck; none for a new item."""
         return self._by_key.get(key, ())
 
-    def decks_of(self, key: str) -> tuple[int, ...]:
-        """Return the numbers of the decks that the item of a key was in, each once."""
-        return tuple(dict.fromkeys(one.deck for one in self.of(key)))
-
     @property
     def keys(self) -> frozenset[str]:
         """The keys of all items that were in an earlier deck."""

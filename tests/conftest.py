@@ -1,12 +1,18 @@
 """Decks for the tests in this folder, each built once, through the command line's own entry."""
 
 import os
+import signal
 from pathlib import Path
 
 import openpyxl
 import pytest
 from hypothesis import settings
 from support.shore import ITEMS, fairdeal
+
+# where the tests are run in the background these are ignored, and so would every run they start
+signal.signal(signal.SIGINT, signal.default_int_handler)
+if hangup := getattr(signal, "SIGHUP", None):
+    signal.signal(hangup, signal.SIG_DFL)
 
 if os.environ.get("CI"):
     # the same examples every time, and fewer where a test does not say how many it needs

@@ -2,6 +2,7 @@
 
 import random
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import replace
 
 from cards.item import Item
 from decks.choosing.advice import about_cards, about_mix, about_next
@@ -13,6 +14,7 @@ from decks.choosing.stock import (
     Again,
     Group,
     Share,
+    Stock,
     group_of,
     level_ranges,
     liked_ranges,
@@ -22,6 +24,8 @@ from decks.choosing.stock import (
     target_of,
     topic_ranges,
 )
+
+_ROUNDING = 1e-9
 
 
 def by_level(item: Item) -> float:
@@ -69,35 +73,33 @@ def choose(  # noqa: PLR0913  (what to choose from, and one argument for each go
     asked = count or (mix and most_for_mix(stock, mix)) or len(items)
     taken = min(max(asked, sum(must)), len(items))
     usual = level_ranges(stock, taken, mix or levels)
-    wishes = Wishes(
-        taken,
-        () if any_level else usual,
-        topic_ranges(stock, taken, topics),
-        target_of(stock, usual) if target is None else round(target * STEPS * taken),
-        seen_ranges(stock, taken, again),
-        None if near is None else int(near * STEPS * taken + _ROUNDING),
-        liked_ranges(stock),
-    )
+    aimed = target_of(stock, usual) if target is None else round(target * STEPS * taken)
+    ranges = () if any_level else usual, topic_ranges(stock, taken, topics)
+    wishes = _for_next(Wishes(taken, *ranges, aimed), stock, again, near)
     rng = random.Random(f"{seed}/choice")
     result = best(stock, wishes, rng)
     chosen = _pick(items, groups, must, dict(zip(stock.groups, result.counts, strict=True)), rng)
-    # a next deck asks for levels and topics as far as they come by themselves
-    wanted_less = mix is None and (again or topics)
-    advice = (
-        *about_cards(len(items), asked, taken),
-        *(() if taken < asked else about_next(items, stock, wishes, result.counts, again)),
-        *(
-            ()
-            if taken < asked or wanted_less
-            else about_mix(items, stock, wishes, result.counts, mix)
-        ),
-    )
-    return Choice(
-        chosen, goals_of(items, stock, wishes, result, asked), mean_share(chosen, share), advice
-    )
+    advice = [*about_cards(len(items), asked, taken)]
+    if taken >= asked:
+        advice += about_next(items, stock, wishes, result.counts, again)
+        # a next deck asks for levels and topics as far as they come by themselves
+        if mix is not None or not (again or topics):
+            advice += about_mix(items, stock, wishes, result.counts, mix)
+    goals = goals_of(items, stock, wishes, result, asked)
+    return Choice(chosen, goals, mean_share(chosen, share), tuple(advice))
 
 
-_ROUNDING = 1e-9
+def _for_next(wishes: Wishes, stock: Stock, again: Again | None, near: float | None) -> Wishes:
+    """Return the wishes with those of a next deck: new, as hard as wanted, and with what is liked.
+
+    `near` is how far from its target the mean expected share may be, 0 to 1.
+    """
+    return replace(
+        wishes,
+        seen=seen_ranges(stock, wishes.count, again),
+        near=None if near is None else int(near * STEPS * wishes.count + _ROUNDING),
+        liked=liked_ranges(stock),
+    )
 
 
 def groups_of(

@@ -42,12 +42,6 @@ def _share_right(marks: Sequence[tuple[int, int]], size: float) -> float:
     return right / size
 
 
-def point_biserial(papers: Papers, blank: int) -> float | None:
-    """Return the correlation of a blank with the score of the whole guide."""
-    whole = whole_papers(papers)
-    return correlation([paper[blank] for paper in whole], scores(whole))
-
-
 def corrected_point_biserial(papers: Papers, blank: int) -> float | None:
     """Return the correlation of a blank with the score of the other blanks.
 

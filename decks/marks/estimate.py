@@ -5,9 +5,7 @@ strength is counted in tries; after the marks it is the mean of the posterior (G
 Bayesian Data Analysis, chapter 2 and section 5.1).
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass
-from math import sqrt
 
 STRENGTH = 8.0
 """A level counts as much as so many tries, our own judgement: a third of a class of 24, so that one
@@ -31,11 +29,6 @@ class Belief:
         """The second parameter: what counts as wrong."""
         return (1 - self.mean) * self.strength
 
-    @property
-    def deviation(self) -> float:
-        """The standard deviation of the share."""
-        return sqrt(self.mean * (1 - self.mean) / (self.strength + 1))
-
 
 def after(before: Belief, right: float, tries: float) -> Belief:
     """Return what is believed after so many right of so many tries.
@@ -48,20 +41,3 @@ def after(before: Belief, right: float, tries: float) -> Belief:
     if not strength:
         return before
     return Belief((before.a + right) / strength, strength)
-
-
-def belief_by_moments(groups: Sequence[tuple[float, float]]) -> Belief | None:
-    """Return the belief that the shares of earlier groups suggest, each (right, tries).
-
-    The method of moments on the observed shares, as in Bayesian Data Analysis, section 5.1; None
-    where the shares do not differ or there are fewer than two groups.
-    """
-    shares = [right / tries for right, tries in groups if tries]
-    if len(shares) < 2:  # noqa: PLR2004 (a spread needs two)
-        return None
-    mean = sum(shares) / len(shares)
-    variance = sum((share - mean) ** 2 for share in shares) / (len(shares) - 1)
-    if not variance or not 0 < mean < 1:
-        return None
-    strength = mean * (1 - mean) / variance - 1
-    return Belief(mean, strength) if strength > 0 else None

@@ -22,11 +22,6 @@ def kr20(papers: Papers) -> float | None:
     return blanks / (blanks - 1) * (1 - of_blanks / of_scores)
 
 
-def kr20_without(papers: Papers, blank: int) -> float | None:
-    """Return KR-20 of the guide without one of its blanks."""
-    return kr20([[*paper[:blank], *paper[blank + 1 :]] for paper in whole_papers(papers)])
-
-
 def standard_error(papers: Papers) -> float | None:
     """Return the standard error of measurement in points, or None where KR-20 is undefined.
 

@@ -8,6 +8,9 @@ from struct import pack
 from decks.press.script.composing import file_of
 from decks.press.script.signs.outlines import Outline
 
+Box = tuple[int, int, int, int]
+"""The left, the foot, the right and the top of a glyph."""
+
 EM = 1000
 TOP, FOOT = 935, -265
 
@@ -31,53 +34,45 @@ def font_file(glyphs: Sequence[Drawn]) -> bytes:
         ends.append(ends[-1] + len(entry))
     boxes = [box for _entry, box in entries]
     metrics = [(glyph.advance, box[0]) for glyph, box in zip(glyphs, boxes, strict=True)]
-    around = [
-        *map(min, *[b[:2] for b in boxes], (0, 0)),
-        *map(max, *[b[2:] for b in boxes], (0, 0)),
-    ]
-    widest = max(glyph.advance for glyph in glyphs)
-    points = [len(outline) for glyph in glyphs for outline in glyph.outlines]
-    most = max((sum(map(len, glyph.outlines)) for glyph in glyphs), default=0)
     tables = {
         "glyf": b"".join(entry for entry, _box in entries),
         "loca": pack(f">{len(ends)}I", *ends),
         "hmtx": b"".join(pack(">Hh", *metric) for metric in metrics),
-        # version, revision, checksum, magic, flags, em, two dates, box, style, smallest, hint, form
-        "head": pack(
-            ">IIIIHHqq4hHHhhh", 0x10000, 0x10000, 0, 0x5F0F3CF5, 3, EM, 0, 0, *around, 0, 8, 2, 1, 0
-        ),
-        "hhea": pack(
-            ">IhhhHhhhhhh4hhH",
-            0x10000,
-            TOP,
-            FOOT,
-            0,
-            widest,
-            0,
-            0,
-            widest,
-            1,
-            0,
-            0,
-            0,
-            0,
-            0,
-            0,
-            0,
-            len(glyphs),
-        ),
-        "maxp": pack(">I14H", 0x10000, len(glyphs), most, len(points), 0, 0, 2, *[0] * 8),
+        "head": _head(boxes),
+        "hhea": _horizontal_header(glyphs),
+        "maxp": _limits(glyphs),
     }
     return file_of(b"\0\1\0\0", tables)
+
+
+def _head(boxes: Sequence[Box]) -> bytes:
+    """Return the font's header, with the box around the boxes of all glyphs."""
+    low = map(min, *[box[:2] for box in boxes], (0, 0))
+    high = map(max, *[box[2:] for box in boxes], (0, 0))
+    # version, revision, checksum, magic, flags, em, two dates, box, style, smallest, hint, form
+    values = (0x10000, 0x10000, 0, 0x5F0F3CF5, 3, EM, 0, 0, *low, *high, 0, 8, 2, 1, 0)
+    return pack(">IIIIHHqq4hHHhhh", *values)
+
+
+def _horizontal_header(glyphs: Sequence[Drawn]) -> bytes:
+    widest = max(glyph.advance for glyph in glyphs)
+    # version, heights and gap, widest, two bearings, extent, caret's slope and shift, format, count
+    values = (0x10000, TOP, FOOT, 0, widest, 0, 0, widest, 1, *[0] * 7, len(glyphs))
+    return pack(">I3hH11hH", *values)
+
+
+def _limits(glyphs: Sequence[Drawn]) -> bytes:
+    """Return the table of what a reader must have room for: points, and outlines."""
+    outlines = [len(outline) for glyph in glyphs for outline in glyph.outlines]
+    points = max((sum(map(len, glyph.outlines)) for glyph in glyphs), default=0)
+    return pack(">I14H", 0x10000, len(glyphs), points, len(outlines), 0, 0, 2, *[0] * 8)
 
 
 def _whole(outlines: Sequence[Outline]) -> list[list[tuple[int, int]]]:
     return [[(round(x), round(y)) for x, y in outline] for outline in outlines]
 
 
-def _glyph(
-    outlines: Sequence[Sequence[tuple[int, int]]],
-) -> tuple[bytes, tuple[int, int, int, int]]:
+def _glyph(outlines: Sequence[Sequence[tuple[int, int]]]) -> tuple[bytes, Box]:
     """Return the entry of a simple glyph, and its box."""
     points = [point for outline in outlines for point in outline]
     if not points:

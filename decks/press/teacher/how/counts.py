@@ -6,11 +6,7 @@ from decks.deck import Deck
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
 from decks.recipe import Activity, Dealing, GuideFor, Sides, Support
-from decks.words import counted, listed
-
-MOST_NAMED = 4
-LONGEST_NAMED = 20
-"""More teams than these, or with longer names, are told by their number."""
+from decks.words import counted
 
 OWNERS = {Activity.ROUNDS: "round", Activity.STATIONS: "set"}
 
@@ -52,14 +48,6 @@ def cards_told(deck: Deck) -> str:
     if owner == "team":
         return f"{cards} for {owners}"
     return f"{cards} in {owners} of {spread(hands(deck))}"
-
-
-def teams_told(deck: Deck) -> str:
-    """Return the teams by name where they are few, else by number."""
-    names = [team.name for team in deck.recipe.teams]
-    if len(names) > MOST_NAMED or max(map(len, names)) > LONGEST_NAMED:
-        return f"the {counted(len(names), 'team')}"
-    return listed(names, "and")
 
 
 def class_told(deck: Deck) -> str:
