@@ -1,6 +1,5 @@
 """A deck becomes the text of its record."""
 
-import io
 import json
 from dataclasses import asdict
 from typing import Any
@@ -40,10 +39,23 @@ def write(deck: Deck, colophon: Colophon) -> str:
         "papers": dict(colophon.papers),
         "leaves": colophon.leaves,
     }
-    # piece by piece: all pieces in one list would take ten times the room of the text
-    text = io.StringIO()
-    json.dump(record, text, ensure_ascii=False, indent=1)
-    return text.getvalue() + "\n"
+    said = ",\n".join(f" {_text(name)}: {_lines(value)}" for name, value in record.items())
+    return f"{{\n{said}\n}}\n"
+
+
+def _lines(value: object) -> str:
+    """Return a value as JSON on one line, but each part of a list on a line of its own.
+
+    Left to itself, the library would put every word on its own line, and that in Python's own time.
+    """
+    if not isinstance(value, list) or not value:
+        return _text(value)
+    parts = ",\n".join(f"  {_text(part)}" for part in value)
+    return f"[\n{parts}\n ]"
+
+
+def _text(value: object) -> str:
+    return json.dumps(value, ensure_ascii=False)
 
 
 def _recipe(deck: Deck) -> dict[str, Any]:

@@ -31,13 +31,13 @@ def languages_of(folder):
 @pytest.mark.parametrize(
     ("settings", "papers"),
     [
-        ({"early_finishers": "yes"}, {"cards", "study-guide", "study-guide-more"}),
-        ({"sides": "fronts"}, {"cards", "answers", "study-guide"}),
-        ({"sides": "two-passes"}, {"cards-fronts", "cards-backs", "study-guide"}),
-        ({"activity": "collect"}, {"cards", "study-guide"}),
-        ({"activity": "rounds"}, {"cards"}),
-        ({"activity": "stations"}, {"cards"}),
-        ({"activity": "organizer"}, {"cards", "planning-sheet", "comparison"}),
+        ({"early_finishers": "yes"}, ["cards", "study-guide", "study-guide-more"]),
+        ({"sides": "fronts"}, ["cards", "answers", "study-guide"]),
+        ({"sides": "two-passes"}, ["cards-fronts", "cards-backs", "study-guide"]),
+        ({"activity": "collect"}, ["cards", "study-guide"]),
+        ({"activity": "rounds"}, ["cards"]),
+        ({"activity": "stations"}, ["cards"]),
+        ({"activity": "organizer"}, ["cards", "planning-sheet", "comparison"]),
     ],
     ids=str,
 )

@@ -4,9 +4,9 @@ import re
 from dataclasses import dataclass
 from fractions import Fraction
 
+from cards.checking.sums import LONGEST
 from cards.checking.sums.numerals import Style, numeral
 
-LONGEST = 200
 _FRACTION = r"(?:\d+ )?(?<![/.,\d])\d+/\d+(?![/.,\d])"
 _NUMERAL = r"\d{1,3}(?:[ ']\d{3})+(?![\d/])(?:[.,]\d+)?|\d+(?:[.,]\d+)*|[.,]\d+"
 _TOKEN = re.compile(

@@ -1,6 +1,6 @@
 """Sums whose answer is wrong."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.rule import Remark
 from cards.checking.sums.asked import BLANK, Asked, asked
@@ -8,27 +8,19 @@ from cards.checking.sums.expression import Value, evaluate
 from cards.checking.sums.given import given, right_remainder, right_value, written
 from cards.checking.sums.numerals import Style
 from cards.checking.sums.signs import on_one_line
-from cards.checking.sums.tokens import LONGEST
-from cards.content import Content
+from cards.item import Item
 from cards.quoting import quoted
 
 _MEND = "Correct the answer, or the sum; if both are meant, name the other under Also right."
 
 
-def wrong_sum(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
-    """Find sums whose answer is not what they come to; what is not plain arithmetic is left."""
-    for item in content.items:
-        if not _may_be_sum(item.prompt) or not _may_be_sum(item.answer):
-            continue
-        question = asked(on_one_line(item.prompt, item.prompt_spans))
-        if question and _wrong(question, on_one_line(item.answer, item.answer_spans)):
-            if any(_right(question, right) for right in item.also_right):
-                continue
-            yield Remark(item.answer_place, item.answer, _said(question, item.answer), _MEND)
-
-
-def _may_be_sum(text: str) -> bool:
-    return len(text) <= LONGEST and any(character.isnumeric() for character in text)
+def remark_on(item: Item) -> Iterator[Remark]:
+    """Remark on an item that is a sum whose answer is not what it comes to."""
+    question = asked(on_one_line(item.prompt, item.prompt_spans))
+    if not question or any(_right(question, right) for right in item.also_right):
+        return
+    if _wrong(question, on_one_line(item.answer, item.answer_spans)):
+        yield Remark(item.answer_place, item.answer, _said(question, item.answer), _MEND)
 
 
 def _wrong(question: Asked, answer: str) -> bool:
