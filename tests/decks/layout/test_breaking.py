@@ -87,12 +87,28 @@ PRICES = st.sampled_from([-0.04, 0.0, 0.05, 0.12, 1.0])
 )
 # where a slip of one sign would choose another break
 @example([(3, 0.05, True), (7, 1.0, True), (9, 0.0, True)], 19)
-@example(
-    [(3, 0.12, True), (7, 0.12, True), (7, 0.05, False), (3, 0.12, False), (3, 1.0, False)], 13
-)
 @example([(9, 0.05, False), (1, 0.12, False), (3, -0.04, False), (7, 1.0, True)], 20)
 @example(
-    [(9, 0.12, False), (4, 1.0, False), (7, 1.0, False), (7, 0.12, False), (4, 0.0, False)], 18
+    [
+        (3, 0.12, True),
+        (7, 0.12, True),
+        (7, 0.05, False),
+        (3, 0.12, False),
+        (3, 1.0, False),
+        (4, -0.04, False),
+    ],
+    13,
+)
+@example(
+    [
+        (9, 0.12, False),
+        (4, 1.0, False),
+        (7, 1.0, False),
+        (7, 0.12, False),
+        (4, 0.0, False),
+        (2, 0.12, True),
+    ],
+    18,
 )
 def test_prices_and_lone_things_weigh_as_brute_force_weighs_them(things, column):
     widths, prices, lone = zip(*things, strict=True)
