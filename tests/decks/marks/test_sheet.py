@@ -69,6 +69,21 @@ def test_the_class_guide_has_a_row_for_every_student_and_a_column_for_every_blan
     assert heads == numbers
 
 
+@pytest.mark.parametrize("made", [for_class(students=28), deck(6)], ids=["parts", "one part"])
+def test_headings_say_by_their_ground_what_is_to_be_filled_in_and_none_is_cut_off(made):
+    sheet = sheets_of(made)["Study guides"]
+    told = [cell for cell in sheet[5] if cell.value in {"Team", "Paper", "Right"}]
+    filled_in = [cell for cell in sheet[5] if cell not in told]
+    grounds = [{cell.fill.fgColor.rgb for cell in cells} for cells in (told, filled_in)]
+    assert [len(each) for each in grounds] == [1, 1]
+    assert grounds[0] != grounds[1]
+    for cell in sheet[5]:
+        lines = str(cell.value).split("\n")
+        # a column's width counts digits; from line to line 1.2 times the size: common practice
+        assert sheet.column_dimensions[cell.column_letter].width >= max(map(len, lines)) + 1
+        assert sheet.row_dimensions[5].height >= len(lines) * 1.2 * cell.font.size
+
+
 def test_each_team_has_rows_for_its_share_of_the_students():
     sheet = sheets_of(deck(students=26))["Study guides"]
     # 26 students in 4 teams: up to 7 in a team
