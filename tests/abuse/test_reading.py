@@ -197,6 +197,7 @@ def test_a_line_of_50_megabytes_is_refused_unread(tmp_path):
         ("x" * 900_000 + ",b\n", "far too long for a card"),
         ('a,"' + "b\n" * 1_000_000, "never closed"),
     ],
+    ids=["rows", "cells", "letters", "a word", "an open quote"],
 )
 def test_a_text_with_too_much_in_it_is_refused(tmp_path, text, says):
     path = tmp_path / "w.csv"
@@ -213,6 +214,7 @@ def test_a_text_with_too_much_in_it_is_refused(tmp_path, text, says):
         "Prompt,Answer\nTides a day,2" + " " * 100_000 + "\n",
         f"Prompt,Answer{',' * 16_000}\nTides a day,2\n",
     ],
+    ids=["blank rows", "blank cells", "blank lines", "spaces", "blank headings"],
 )
 def test_a_text_that_is_mostly_blank_is_read(tmp_path, text):
     path = tmp_path / "w.csv"
