@@ -35,10 +35,14 @@ def guarded(xml: bytes) -> bytes:
 
 
 def guarded_workbook(data: bytes) -> bytes:
-    """Return a workbook with `guarded` parts; it is unpacked whole."""
+    """Return a workbook with `guarded` parts; one without escapes is left as it is."""
     written = io.BytesIO()
-    with zipfile.ZipFile(io.BytesIO(data)) as source, zipfile.ZipFile(written, "w") as target:
-        for name in dict.fromkeys(source.namelist()):
-            part = source.read(name)
-            target.writestr(name, guarded(part) if _PARTS.search(name) else part)
+    with zipfile.ZipFile(io.BytesIO(data)) as source:
+        names = dict.fromkeys(source.namelist())
+        if not any(_TAKEN_OUT in source.read(name) for name in filter(_PARTS.search, names)):
+            return data
+        with zipfile.ZipFile(written, "w") as target:
+            for name in names:
+                part = source.read(name)
+                target.writestr(name, guarded(part) if _PARTS.search(name) else part)
     return written.getvalue()
