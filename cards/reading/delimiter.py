@@ -14,15 +14,15 @@ _SAMPLE = 200
 def delimiter_of(text: str) -> str:
     """Return the delimiter that gives the most records the same number of fields.
 
-    What stands between quotes does not count, and of two that part a text equally well, the one is
-    taken at which its quotes begin and end. A text of single fields has a comma.
+    What stands between quotes does not count, and one counts for half at which the quotes of a text
+    neither begin nor end: it may stand in a field. A text of single fields has a comma.
     """
     scores = {
-        delimiter: (_consistency(text, delimiter), _is_well_quoted(text, delimiter))
+        delimiter: _consistency(text, delimiter) * (1 if _is_well_quoted(text, delimiter) else 0.5)
         for delimiter in _DELIMITERS
     }
     best = max(_DELIMITERS, key=lambda delimiter: scores[delimiter])
-    return best if scores[best][0] else ","
+    return best if scores[best] else ","
 
 
 def _consistency(text: str, delimiter: str) -> float:

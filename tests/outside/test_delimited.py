@@ -3,7 +3,7 @@
 from io import StringIO
 
 import pandas as pd
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from cards.reading.delimited import read_delimited
@@ -20,6 +20,8 @@ def quoted(field):
 
 
 @given(TABLE)
+@example([["", ";\n;", "1"], ["", "", ";\n;"]])
+@example([["", "", ";\n;", "1"], ["", "", ";\n;", "1"]])
 def test_every_field_is_where_another_reader_finds_it(table):
     text = "\n".join(",".join(map(quoted, record)) for record in [["Word", "Meaning"], *table])
     read = pd.read_csv(
