@@ -1,7 +1,8 @@
 """Everything that one file of the teacher's holds."""
 
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 from cards.finding import Finding
 from cards.item import Item
@@ -9,8 +10,7 @@ from cards.place import Place
 from cards.style import Spans
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Struct, frozen=True):
     """A cell that is not blank: the text that the spreadsheet shows, and where it stands."""
 
     text: str
@@ -18,24 +18,21 @@ class Cell:
     spans: Spans = ()
 
 
-@dataclass(frozen=True, slots=True)
-class TeamRow:
+class TeamRow(Struct, frozen=True):
     """A row of the Teams sheet; the colour may be blank."""
 
     name: Cell
     colour: Cell | None
 
 
-@dataclass(frozen=True, slots=True)
-class SettingRow:
+class SettingRow(Struct, frozen=True):
     """A row of the Deck sheet that has a value; what it means is for the recipe to say."""
 
     name: Cell
     value: Cell
 
 
-@dataclass(frozen=True, slots=True)
-class ExerciseRow:
+class ExerciseRow(Struct, frozen=True):
     """A row of the Exercises sheet; all but the name may be blank."""
 
     name: Cell
@@ -44,8 +41,7 @@ class ExerciseRow:
     effort: Cell | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Content:
+class Content(Struct, frozen=True):
     """What a file holds: its items in the teacher's order, teams, settings, and what was found.
 
     Every row that says anything is an item, also one without a prompt or an answer; whoever makes

@@ -1,8 +1,9 @@
 """What was found in the content, where, and how to mend it."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 from cards.place import Place
 
@@ -15,8 +16,7 @@ class Severity(StrEnum):
     NOTE = "note"
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(Struct, frozen=True):
     """One thing found in the content.
 
     `found` is the text that was found (may be empty), `wrong` a sentence that says what is wrong

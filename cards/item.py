@@ -2,8 +2,9 @@
 
 import hashlib
 import unicodedata
-from dataclasses import dataclass
 from enum import IntEnum, StrEnum
+
+from msgspec import Struct
 
 from cards.picture import Picture
 from cards.place import Place
@@ -36,8 +37,7 @@ class Level(IntEnum):
         return {1: 0.90, 2: 0.75, 3: 0.60}[self]
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(Struct, frozen=True):
     """One row of content: what is asked, what is right, and where it belongs.
 
     `team` is the name of the team that the item is pinned to, or None. `wrong` holds the wrong

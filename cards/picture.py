@@ -1,8 +1,9 @@
 """A picture that belongs to an item."""
 
 import hashlib
-from dataclasses import dataclass, field
 from enum import StrEnum
+
+from msgspec import Struct
 
 
 class PictureKind(StrEnum):
@@ -13,16 +14,15 @@ class PictureKind(StrEnum):
     SVG = "svg"
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
+class Picture(Struct, frozen=True):
     """A picture that can be printed as it is, without what a camera or program wrote beside it.
 
     `width` and `height` are in pixels as it stands upright; in a drawing (SVG) they tell its
     proportions only. `alpha` says that paper may show through. `digest` is the hexadecimal SHA-256
-    of `data`: pictures of one digest are one.
+    of `data`, which is what names the picture.
     """
 
-    data: bytes = field(repr=False, compare=False)
+    data: bytes
     width: int
     height: int
     kind: PictureKind

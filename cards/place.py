@@ -1,10 +1,9 @@
 """Where something stands in the teacher's file, as the teacher sees it."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Place:
+class Place(Struct, frozen=True, order=True):
     """A cell of a sheet; `column` and `row` count from 1, `row` 0 means the sheet as a whole."""
 
     sheet: str

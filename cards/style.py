@@ -1,7 +1,8 @@
 """What is bold, raised or lowered inside a text."""
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 
 class TextStyle(StrEnum):
@@ -17,8 +18,7 @@ class TextStyle(StrEnum):
     DENOMINATOR = "denominator"
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Span:
+class Span(Struct, frozen=True, order=True):
     """The letters from `start` to before `end` of a text, and their style. Spans do not overlap."""
 
     start: int

@@ -1,8 +1,9 @@
 """The dealt result: cards with their labels, and what belongs to them for the lesson."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
+
+from msgspec import Struct, field
 
 from cards.item import Item
 from decks.card import Card
@@ -20,8 +21,7 @@ if TYPE_CHECKING:
 __all__ = ["Card", "Deck"]
 
 
-@dataclass(frozen=True, slots=True)
-class Deck:
+class Deck(Struct, frozen=True):
     """A dealt deck; `hands` holds each owner's cards in the order of their labels.
 
     The owners are those whose cards make a pile: the teams, or the rounds or sets of a lesson

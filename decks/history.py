@@ -5,16 +5,16 @@ edited elsewhere, keeps its history.
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
 from pathlib import Path
+
+from msgspec import Struct, field
 
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
 from decks.record import RECORD, DamagedRecordError, Recorded, read_record
 
 
-@dataclass(frozen=True, slots=True)
-class Earlier:
+class Earlier(Struct, frozen=True):
     """An earlier deck: its folder, and the deck as its record tells it, pictures unopened."""
 
     folder: Path
@@ -26,8 +26,7 @@ class Earlier:
         return self.recorded.number
 
 
-@dataclass(frozen=True, slots=True)
-class Appearance:
+class Appearance(Struct, frozen=True):
     """One card of an earlier deck that an item was on; `owner` is the team, round or set."""
 
     deck: int
@@ -35,13 +34,12 @@ class Appearance:
     owner: str
 
 
-@dataclass(frozen=True, slots=True)
-class History:
+class History(Struct, frozen=True):
     """The earlier decks in the order of their numbers, and what was left alone, and why."""
 
     decks: tuple[Earlier, ...] = ()
     findings: tuple[Finding, ...] = ()
-    _by_key: Mapping[str, tuple[Appearance, ...]] = field(default_factory=dict, repr=False)
+    _by_key: Mapping[str, tuple[Appearance, ...]] = field(default_factory=dict)
 
     def of(self, key: str) -> tuple[Appearance, ...]:
         """Return the cards that the item of a key was on, deck by deck; none for a new item."""

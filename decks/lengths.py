@@ -1,7 +1,8 @@
 """Lengths as teachers write them, in millimetres."""
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 MM = {
     "mm": 1.0,
@@ -32,8 +33,7 @@ LEAST_DISTANCE, MOST_DISTANCE = 200.0, 10_000.0
 LEAST_WALK, MOST_WALK = 1_000.0, 200_000.0
 
 
-@dataclass(frozen=True, slots=True)
-class CardMeasure:
+class CardMeasure(Struct, frozen=True):
     """A card's own size in millimetres."""
 
     width: float
@@ -43,8 +43,7 @@ class CardMeasure:
         return f"{self.width:g} × {self.height:g} mm"
 
 
-@dataclass(frozen=True, slots=True)
-class Margins:
+class Margins(Struct, frozen=True):
     """The white edge that the printer leaves on each side of the upright paper, in millimetres.
 
     The default is what school printers manage: lasers leave 4 to 4.2 mm, most inkjets up to 5.
@@ -59,8 +58,7 @@ class Margins:
 WHITE_EDGE = Margins()
 
 
-@dataclass(frozen=True, slots=True)
-class Shift:
+class Shift(Struct, frozen=True):
     """What backs are moved by, in millimetres, to land behind their fronts.
 
     `right` and `up` as seen on the upright back; `skew` is how much farther right the head of the

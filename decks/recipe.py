@@ -1,7 +1,8 @@
 """The choices that shape a deck."""
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 from cards.item import Kind
 from decks.amounts import ALL, Mix
@@ -135,8 +136,7 @@ class Aim(StrEnum):
     MIXED = "mixed"
 
 
-@dataclass(frozen=True, slots=True)
-class Points:
+class Points(Struct, frozen=True):
     """What a team earns for an answer: right, right and first, and for moving together."""
 
     right: int = 1
@@ -147,8 +147,7 @@ class Points:
 ONE_EACH = Points()
 
 
-@dataclass(frozen=True, slots=True)
-class Recipe:
+class Recipe(Struct, frozen=True):
     """Every choice that shapes a deck, resolved; `seed` is None until the deck has a number.
 
     `language` is the tag (RFC 5646) of the content's language. Lengths are in millimetres. `rounds`

@@ -2,8 +2,9 @@
 
 import difflib
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TypeAlias
+
+from msgspec import Struct
 
 from cards.content import Cell, TeamRow
 from cards.finding import Finding, Severity
@@ -20,8 +21,7 @@ DEFAULT_TEAMS = 4
 ON_THE_COMMAND_LINE = Place("--teams")
 
 
-@dataclass(frozen=True, slots=True)
-class Roster:
+class Roster(Struct, frozen=True):
     """The teams, and what was found about them.
 
     `given` has for each team the cell that gives it its colour, or None where it was chosen.
@@ -32,8 +32,7 @@ class Roster:
     findings: tuple[Finding, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class _Seat:
+class _Seat(Struct, frozen=True):
     """A team to be: what is None is still to be chosen."""
 
     name: str | None = None

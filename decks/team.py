@@ -2,8 +2,9 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cache
+
+from msgspec import Struct
 
 from cards.item import folded
 from decks.colour import choose, difference, lab
@@ -85,8 +86,7 @@ TEXTURES = (
 MOST_TEAMS = len(TEXTURES)
 
 
-@dataclass(frozen=True, slots=True)
-class Team:
+class Team(Struct, frozen=True):
     """A team; `colour` is `#RRGGBB`, `texture` one of `TEXTURES`."""
 
     name: str

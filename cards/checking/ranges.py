@@ -2,10 +2,11 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import combinations
 from math import inf
+
+from msgspec import Struct
 
 _NUMBER = r"(-?\d+(?:[.,]\d+)?)"
 _BETWEEN = re.compile(
@@ -16,8 +17,7 @@ _ABOVE = re.compile(rf"(?:more than|over|above|greater than|>)\s*{_NUMBER}\s*(\D
 _FIRST_YEAR, _LAST_YEAR = 1000, 2100
 
 
-@dataclass(frozen=True, slots=True)
-class Range:
+class Range(Struct, frozen=True):
     """What a choice spans; `open_end` says that neither end belongs to it."""
 
     low: Fraction | float

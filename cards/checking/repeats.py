@@ -1,8 +1,9 @@
 """One prompt in several rows."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
 from itertools import islice
+
+from msgspec import Struct, field
 
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
@@ -47,8 +48,7 @@ Numbered = tuple[int, Item]
 _MOST_SPELLINGS = 20  # of one prompt, by its capitals; a row is held against each
 
 
-@dataclass(frozen=True, slots=True)
-class _Rows:
+class _Rows(Struct, frozen=True):
     """The items of one spelling of a prompt, and the first of them with each answer."""
 
     items: list[Numbered] = field(default_factory=list)

@@ -1,15 +1,15 @@
 """What a rule is."""
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.place import Place
 
 
-@dataclass(frozen=True, slots=True)
-class Remark:
+class Remark(Struct, frozen=True):
     """What a rule says of one cell; its rule gives it a code and a severity."""
 
     place: Place
@@ -18,8 +18,7 @@ class Remark:
     mend: str
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(Struct, frozen=True):
     """A rule: a function that looks at all of the content and the names of the teams.
 
     `source` is the publication that advises it, or says that it is common practice.

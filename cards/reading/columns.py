@@ -1,7 +1,8 @@
 """Which column holds what."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Kind
 from cards.reading.role import Role
@@ -32,8 +33,7 @@ _KINDS = {
 Roles = Mapping[int, Role]
 
 
-@dataclass(frozen=True, slots=True)
-class Columns:
+class Columns(Struct, frozen=True):
     """The columns that make items, counted from 1; None or nothing where there is no such column.
 
     `last` is the last column that has a heading.

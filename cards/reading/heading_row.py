@@ -1,7 +1,8 @@
 """Where the headings of a sheet stand."""
 
 from collections.abc import Collection, Iterator, Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
@@ -37,8 +38,7 @@ _BESIDE_CARDS = frozenset(
 _SIDES = (Role.PROMPT, Role.ANSWER)
 
 
-@dataclass(frozen=True, slots=True)
-class Headings:
+class Headings(Struct, frozen=True):
     """A row of headings: its index among the rows of the table, and the roles of its columns.
 
     `complete` says whether two of the columns make a card.

@@ -1,14 +1,15 @@
 """Merged cells: what the first of them shows holds for every row that they span."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.content import Cell
 from cards.place import Place
 
 
-@dataclass(frozen=True, slots=True)
-class Merged:
+class Merged(Struct, frozen=True):
     """The rows that merged cells span, and their first column, all from 1."""
 
     first_row: int

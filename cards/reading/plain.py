@@ -2,8 +2,9 @@
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import replace
 from statistics import median
+
+from msgspec.structs import replace
 
 from cards.content import Cell
 from cards.finding import Finding, Severity

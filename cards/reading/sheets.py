@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import TypeVar
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.item import Kind
 from cards.reading.heading_row import Headings, headings_of
@@ -51,8 +53,7 @@ _PURPOSE_HEADINGS = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Struct, frozen=True):
     """A table, what it is for, its headings if it has any, and the kind that its name tells."""
 
     table: Table

@@ -2,9 +2,10 @@
 
 import unicodedata
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
 from enum import Enum, auto
 from itertools import islice
+
+from msgspec import Struct, field
 
 from cards.content import Cell
 from cards.place import Place
@@ -41,8 +42,7 @@ class Doubt(Enum):
     DATE = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class Row:
+class Row(Struct, frozen=True):
     """A row that is not blank: its number, from 1, and its cells by column, from 1."""
 
     number: int
@@ -63,8 +63,7 @@ class Row:
         return cell.spans if cell else ()
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """The rows of a sheet that are not blank.
 
     `name` is the sheet's name in places; `title` is the name that may say what the sheet is for

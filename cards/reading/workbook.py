@@ -3,8 +3,9 @@
 import io
 import warnings
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
 
 from cards.finding import Finding, UnreadableFileError
 from cards.reading.hidden import hidden_rows_note, hidden_sheet_note

@@ -1,11 +1,11 @@
 """What a blank workbook offers to pick from; whoever makes decks says what there is."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class SettingOffer:
+class SettingOffer(Struct, frozen=True):
     """A row of the Deck sheet: its name and first value, what it is for, and what it can be.
 
     `choices` are the values to pick from, `expects` says in words what can be written.
@@ -18,8 +18,7 @@ class SettingOffer:
     choices: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Offers:
+class Offers(Struct, frozen=True):
     """The settings, the colour words with their `#RRGGBB`, and the largest number of teams."""
 
     settings: tuple[SettingOffer, ...]

@@ -1,14 +1,13 @@
 """The sheets of a blank workbook: their headings, and what goes below each."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from cards.exercises import EFFORTS
 
 LEVELS = ("easy", "medium", "hard")
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """A column: its heading, the note on it, and its width in characters.
 
     `needed` says that a row says nothing without it; `choices` are the values of its list.
@@ -21,8 +20,7 @@ class Column:
     choices: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(Struct, frozen=True):
     """A sheet: its name, and its columns from left to right."""
 
     name: str

@@ -1,7 +1,8 @@
 """What an activity makes of the chosen items."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Item
 from decks.bank import Guide
@@ -11,8 +12,7 @@ from decks.lesson import Lesson
 from decks.team import Team, make_teams
 
 
-@dataclass(frozen=True, slots=True)
-class Arrangement:
+class Arrangement(Struct, frozen=True):
     """Owners with their cards; the deal where the owners are teams; guides and lesson if any."""
 
     owners: tuple[Team, ...]

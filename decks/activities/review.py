@@ -1,7 +1,8 @@
 """Cards that are asked and answered, or gathered: each team has its own."""
 
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled

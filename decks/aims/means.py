@@ -5,7 +5,8 @@ a deck takes one step of each at a time.
 """
 
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from cards.item import Item, Kind
 from decks.aims.plan import Means

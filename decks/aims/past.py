@@ -1,7 +1,8 @@
 """What earlier decks and their marks tell of the items."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Item
 
@@ -16,8 +17,7 @@ level weighing eight tries, a medium item is known once 12 of 12 got it right, a
 24 did: our own judgement."""
 
 
-@dataclass(frozen=True, slots=True)
-class Result:
+class Result(Struct, frozen=True):
     """How often an item was right, of how many tries, in the deck of this number."""
 
     deck: int
@@ -25,8 +25,7 @@ class Result:
     tries: int
 
 
-@dataclass(frozen=True, slots=True)
-class Past:
+class Past(Struct, frozen=True):
     """What is known of one item: its decks and its results (with tries), both by rising number.
 
     `expected` is the share expected to get it right after all its marks, 0 to 1.
@@ -54,8 +53,7 @@ class Past:
         return self.expected >= KNOWN - 1e-9 and tries >= KNOWN_TRIES and not self.missed
 
 
-@dataclass(frozen=True, slots=True)
-class Last:
+class Last(Struct, frozen=True):
     """The last deck: its items, each once, and how many were easy, medium and hard.
 
     `usual` are the levels of the last deck that was not to reteach, whose size says little. `told`
@@ -69,8 +67,7 @@ class Last:
     told: float
 
 
-@dataclass(frozen=True, slots=True)
-class History:
+class History(Struct, frozen=True):
     """All earlier decks of a workbook: what each item's key stands for, and the last deck."""
 
     past: Mapping[str, Past]

@@ -1,6 +1,6 @@
 """What is done for the aim of a deck, and why."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from cards.finding import FairdealError
 from cards.item import Item
@@ -17,16 +17,14 @@ class NothingLeftError(FairdealError):
     """No item is left that a harder deck could be made of."""
 
 
-@dataclass(frozen=True, slots=True)
-class Means:
+class Means(Struct, frozen=True):
     """A way in which the deck is made harder or easier: what, and how or why."""
 
     title: str
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(Struct, frozen=True):
     """The next deck: its items, its recipe with what is changed, and what is told about it.
 
     `due` are the missed items that are back; `again` others that were in an earlier deck; `new`
@@ -55,8 +53,7 @@ class Plan:
         return self.history.share(item)
 
 
-@dataclass(frozen=True, slots=True)
-class Chosen:
+class Chosen(Struct, frozen=True):
     """What an aim has chosen, what it changes of the recipe, and by which means."""
 
     choice: Choice

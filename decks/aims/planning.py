@@ -1,7 +1,8 @@
 """The plan for the next deck of a workbook."""
 
 from collections.abc import Callable, Collection, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from cards.item import Item
 from decks.aims.harder import harder

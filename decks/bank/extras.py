@@ -3,8 +3,9 @@
 import random
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import islice
+
+from msgspec import Struct
 
 from cards.checking.plurals import is_plural
 from cards.item import Item, Kind, folded
@@ -13,8 +14,7 @@ from decks.bank.accepting import accepted, one_line
 _LEEWAY = 2  # letters by which an extra word may be shorter or longer than every answer
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(Struct, frozen=True):
     """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` are folded.
 
     `form` says whether it has a figure, begins with a capital, and ends in a plural.

@@ -4,7 +4,8 @@ import random
 import re
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Item, folded
 from decks.bank.accepting import one_line
@@ -19,8 +20,7 @@ MORE = 4
 without them, and at least so many more than the first; our own judgement."""
 
 
-@dataclass(frozen=True, slots=True)
-class GuidePart:
+class GuidePart(Struct, frozen=True):
     """Some blanks and the bank that they share.
 
     A blank's clue is its item's prompt; the blanks stand in the order printed. `bank` is
@@ -37,8 +37,7 @@ class GuidePart:
     guess_all: float
 
 
-@dataclass(frozen=True, slots=True)
-class Guide:
+class Guide(Struct, frozen=True):
     """The study guide of a team, or of all where `team` is None.
 
     `second` holds the parts of its second version, if there is one: the same blanks in the same

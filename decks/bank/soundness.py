@@ -1,7 +1,8 @@
 """Whether a part of a study guide has one solution, and which clues spoil it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.finding import Finding, Severity
 from cards.item import Item
@@ -11,8 +12,7 @@ from decks.bank.guide import Guide, GuidePart, as_one
 from decks.bank.matching import has_exactly_one, round_from
 
 
-@dataclass(frozen=True, slots=True)
-class Swap:
+class Swap(Struct, frozen=True):
     """Why a part has more than one solution.
 
     Without a `word`, each of the `items` can take the answer of the next, and the last that of the

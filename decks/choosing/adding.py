@@ -2,7 +2,8 @@
 
 import random
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from cards.item import Level
 from decks.choosing.model import Model

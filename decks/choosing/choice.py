@@ -1,12 +1,11 @@
 """The result of choosing: the items, and how near they come to what was asked for."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from cards.item import Item
 
 
-@dataclass(frozen=True, slots=True)
-class Count:
+class Count(Struct, frozen=True):
     """One value of an attribute: how many cards were wanted (a fraction), taken, and on offer."""
 
     value: str
@@ -15,8 +14,7 @@ class Count:
     offered: int
 
 
-@dataclass(frozen=True, slots=True)
-class Goal:
+class Goal(Struct, frozen=True):
     """One wish of a choice; `reached` is how far it is missed, `bound` what no choice goes below.
 
     `cards`: cards more or fewer than asked for. `seen`: cards that have been seen before, too many
@@ -38,8 +36,7 @@ class Goal:
         return self.reached == self.bound
 
 
-@dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(Struct, frozen=True):
     """The chosen items in the teacher's order, the goals in order of weight, and advice.
 
     `share` is the mean expected share of the chosen items. Each line of `advice` says what would

@@ -2,7 +2,8 @@
 
 import random
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from cards.item import Item
 from decks.choosing.advice import about_cards, about_mix, about_next

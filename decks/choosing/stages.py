@@ -3,8 +3,10 @@
 import math
 import random
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from fractions import Fraction
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.choosing.model import Model
 from decks.choosing.stock import Range, Stock, within_one
@@ -16,8 +18,7 @@ _WEIGHTS = 100_000
 _UNLIKED = 1_000_000
 
 
-@dataclass(frozen=True, slots=True)
-class Wishes:
+class Wishes(Struct, frozen=True):
     """What is wanted: how many cards, of each level, of each topic, and a sum of steps.
 
     If they are wished for, there go before levels and topics: how many were `seen` before, that the
@@ -33,8 +34,7 @@ class Wishes:
     liked: tuple[Range, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Best:
+class Best(Struct, frozen=True):
     """Counts by group, and what no choice goes below: cards off, and steps off the target.
 
     `excess_bound` is of the steps beyond what is near the target, `gap_bound` of all of them.

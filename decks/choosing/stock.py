@@ -2,10 +2,11 @@
 
 from collections import Counter
 from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 from typing import NamedTuple
+
+from msgspec import Struct
 
 from cards.item import Item, Level, folded
 
@@ -28,8 +29,7 @@ class Group(NamedTuple):
     liked: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Stock:
+class Stock(Struct, frozen=True):
     """The items of each group that are on offer (`have`), and those that must be in (`must`)."""
 
     groups: tuple[Group, ...]
@@ -37,8 +37,7 @@ class Stock:
     must: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Again:
+class Again(Struct, frozen=True):
     """Which items have been seen before, by their keys, and how many of the cards may be of them.
 
     At most so many percent of the cards, or just so many, within one.
@@ -49,8 +48,7 @@ class Again:
     at_most: bool = True
 
 
-@dataclass(frozen=True, slots=True)
-class Range:
+class Range(Struct, frozen=True):
     """How many cards of a value, such as a level or a topic, are wanted: `least` to `most`.
 
     `members` are the indexes of its groups, rising.

@@ -1,8 +1,10 @@
 """Reading a file, resolving its recipe, and everything that is found in it."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, replace
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.checking import check, sound_items
 from cards.content import Cell, Content, SettingRow
@@ -19,8 +21,7 @@ from decks.steps import Told, unheard
 from decks.words import counted
 
 
-@dataclass(frozen=True, slots=True)
-class Inspection:
+class Inspection(Struct, frozen=True):
     """A file's content with the recipe for its deck, the grid of its cards, and all findings."""
 
     content: Content

@@ -2,9 +2,10 @@
 
 import json
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import count
 from pathlib import Path
+
+from msgspec import Struct
 
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.writing.saving import FileTakenError, save_new
@@ -23,8 +24,7 @@ from decks.record import folder_of, read_record
 SHOWS = "what-it-shows"
 
 
-@dataclass(frozen=True, slots=True)
-class Seen:
+class Seen(Struct, frozen=True):
     """A deck with its marks, and what they show."""
 
     folder: Path

@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import folded
 from decks.deck import Card, Deck
@@ -13,8 +14,7 @@ _DASH = re.compile(r"\s*[-–]\s*")
 _RANGE = re.compile(r"([0-9]{1,6})-([0-9]{1,6})")
 
 
-@dataclass(frozen=True, slots=True)
-class Picked:
+class Picked(Struct, frozen=True):
     """The cards in the order of the deck; `repeated` are labels that several piles have."""
 
     cards: tuple[Card, ...]

@@ -1,8 +1,10 @@
 """The way from a shelf of earlier decks and their marks to the plan for the next one."""
 
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.finding import Finding
 from cards.item import Item, Level
@@ -17,8 +19,7 @@ from decks.recipe import Aim
 from decks.settings import UsageError
 
 
-@dataclass(frozen=True, slots=True)
-class Planned:
+class Planned(Struct, frozen=True):
     """A plan, and what was found in the earlier decks and their marks."""
 
     plan: Plan

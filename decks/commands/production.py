@@ -3,9 +3,10 @@
 import hashlib
 from collections.abc import Mapping
 from contextlib import suppress
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
 
 from cards.finding import FairdealError
 from decks.activities import make_deck

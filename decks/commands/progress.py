@@ -4,9 +4,10 @@ import os
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, field
 from threading import Event, Thread
 from typing import TextIO
+
+from msgspec import Struct, field
 
 from decks.commands.stopping import heed
 from decks.steps import Told
@@ -45,8 +46,7 @@ def _is_seen(stream: TextIO | None) -> bool:
         return False
 
 
-@dataclass(slots=True)
-class _Line:
+class _Line(Struct):
     """The line, painted by a thread of its own so that long steps are seen as well."""
 
     stream: TextIO

@@ -1,8 +1,10 @@
 """The page for cards of the size that they were first printed in, printed in another way."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.content import Content
 from cards.finding import Severity
@@ -23,8 +25,7 @@ ROUNDING = 1e-6
 _NOTHING = Content("", (), (), (), (), "")
 
 
-@dataclass(frozen=True, slots=True)
-class Refitted:
+class Refitted(Struct, frozen=True):
     """A recipe to print by, its grid, and what is to be said of its printer."""
 
     recipe: Recipe

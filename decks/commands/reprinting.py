@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from itertools import count, groupby
 from pathlib import Path
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.finding import UnreadableFileError
 from cards.writing.saving import FileTakenError, save_new
@@ -21,8 +23,7 @@ from decks.words import counted, listed
 _NAMED = re.compile(r"reprint-([0-9]{1,6})(-fronts|-backs)?\.pdf")
 
 
-@dataclass(frozen=True, slots=True)
-class Wanted:
+class Wanted(Struct, frozen=True):
     """The cards as they were asked for: labels, whose, or all."""
 
     labels: str | None

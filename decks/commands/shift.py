@@ -1,7 +1,9 @@
 """The shift of the backs for a recipe's printer, or what to do where there is none."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.content import Content
 from cards.finding import Finding, Severity
@@ -31,8 +33,7 @@ def with_shift(
     return replace(recipe, shift=shift), tuple(findings)
 
 
-@dataclass(frozen=True, slots=True)
-class _Asked:
+class _Asked(Struct, frozen=True):
     """A printer by its name, for a grid, as it was asked for at a place."""
 
     name: str

@@ -7,9 +7,10 @@ remains is a moment's work, and the run goes on to say what it has made.
 import signal
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from types import FrameType
 from typing import Any
+
+from msgspec import Struct
 
 _SIGNALS = ("SIGINT", "SIGTERM", "SIGHUP", "SIGBREAK")
 """Not every system has all of them; the last is Ctrl-Break on Windows."""
@@ -33,8 +34,7 @@ class Stopped(BaseException):
         self.status = _SIGNALLED + number
 
 
-@dataclass(slots=True)
-class _Run:
+class _Run(Struct):
     """Whether this run has been asked to stop, by which signal, and whether that is too late."""
 
     asked: int | None = None

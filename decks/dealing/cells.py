@@ -1,8 +1,9 @@
 """Items that are alike in level, topic and kind stand in one cell: dealing counts per cell."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
+
+from msgspec import Struct
 
 from cards.item import Item, Kind, folded
 
@@ -36,8 +37,7 @@ def cell_of(item: Item) -> Cell:
     return Cell(int(item.level), folded(item.topic), _KINDS.index(item.kind))
 
 
-@dataclass(frozen=True, slots=True)
-class Table:
+class Table(Struct, frozen=True):
     """What there is to deal: `free[cell]` items, beside `pinned[team][cell]` with a team already.
 
     The cells are sorted, so that the table does not depend on the order of the rows.

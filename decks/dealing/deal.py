@@ -1,6 +1,6 @@
 """The result of dealing: the hands, and how near to equal they are."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from cards.item import Item
 
@@ -9,8 +9,7 @@ CARDS, THOUSANDTHS, WORDS, PAIRS = "cards", "thousandths of a point", "words", "
 """The units of goals."""
 
 
-@dataclass(frozen=True, slots=True)
-class Goal:
+class Goal(Struct, frozen=True):
     """One wish of a fair deal: that the teams differ as little as can be.
 
     `name` is `cards`, `level`, `topic`, `kind`, `expected points`, `reading load` or `clashes`.
@@ -35,8 +34,7 @@ class Goal:
         return self.reached == self.bound
 
 
-@dataclass(frozen=True, slots=True)
-class Deal:
+class Deal(Struct, frozen=True):
     """The hands in team order, each in an order of its own, and the goals in order of weight.
 
     `chances` holds each team's chance to finish first when all teams are equally good.

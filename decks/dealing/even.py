@@ -1,13 +1,13 @@
 """The evenest way to share out one pile: what no deal can beat, by counting alone."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.dealing.cells import Attribute, Group, Table
 
 
-@dataclass(frozen=True, slots=True)
-class Range:
+class Range(Struct, frozen=True):
     """Each team holds at least `least` and at most `most` cards of a group, pinned ones included.
 
     `free` is the number of cards of the group that are still to be dealt, `pinned` what each team

@@ -6,9 +6,10 @@ ends above the bound, hands are shaken and evened out again, as long as there is
 
 import random
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from heapq import nsmallest
 from itertools import permutations
+
+from msgspec import Struct
 
 from decks.dealing.exchanges import SOURCES, Candidate, Source, alike, of_item, unlike, within
 from decks.dealing.holding import Holding, Room, Standing
@@ -38,8 +39,7 @@ class Effort:
                 yield candidate
 
 
-@dataclass(frozen=True, slots=True)
-class Evening:
+class Evening(Struct, frozen=True):
     """A way to even out a holding until its standing is `best`, which none can be below."""
 
     holding: Holding

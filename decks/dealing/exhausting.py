@@ -3,7 +3,8 @@
 import random
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from decks.dealing.even import Range
 from decks.dealing.holding import NOBODY, Holding, Standing

@@ -7,7 +7,8 @@ is a cheapest flow, found path by path (Jewell 1958; Busacker and Gowen 1961).
 
 from collections import deque
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from decks.dealing.nests import ROOT, Nests
 
@@ -29,7 +30,7 @@ def cheapest(
     """
     if any(least > most for least, most in spans):
         return None
-    network = _Network(2 * len(spans) + 2)
+    network = _Network([[] for _ in range(2 * len(spans) + 2)])
     near, far = nests
     for group, parent in near.parents.items():
         network.bounded(_near(parent), _near(group), spans[group])
@@ -51,19 +52,14 @@ def _far(group: int) -> int:
     return 2 * (group + 1) + 1
 
 
-@dataclass(slots=True)
-class _Network:
+class _Network(Struct):
     """Nodes, and arcs by their numbers; the arc after an even one leads back over it."""
 
-    nodes: int
+    leaving: list[list[int]]
     ends: list[int] = field(default_factory=list)
     room: list[int] = field(default_factory=list)
     cost: list[int] = field(default_factory=list)
-    leaving: list[list[int]] = field(init=False)
     needs: list[int] = field(default_factory=list)
-
-    def __post_init__(self) -> None:
-        self.leaving = [[] for _ in range(self.nodes)]
 
     def arc(self, start: int, end: int, room: int, cost: int) -> int:
         """Add an arc and return its number."""
@@ -106,9 +102,10 @@ class _Network:
 
     def _paths(self, source: int) -> tuple[list[int], list[int]]:
         """Return the cost of the cheapest path to each node, and its last arc (Bellman, Ford)."""
-        least, last = [_NO_WAY] * self.nodes, [0] * self.nodes
+        nodes = len(self.leaving)
+        least, last = [_NO_WAY] * nodes, [0] * nodes
         least[source] = 0
-        line, waiting = deque([source]), [False] * self.nodes
+        line, waiting = deque([source]), [False] * nodes
         while line:
             node = line.popleft()
             waiting[node] = False

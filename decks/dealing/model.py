@@ -2,7 +2,8 @@
 
 import random
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.dealing.cells import Table
 from decks.dealing.even import Range
@@ -13,8 +14,7 @@ _WEIGHTS = 100_000
 _Terms = list[tuple[int, float]]
 
 
-@dataclass(frozen=True, slots=True)
-class Limit:
+class Limit(Struct, frozen=True):
     """How far the teams may differ over the values of one attribute.
 
     `ranges` are those that counting alone allows. Where no deal keeps within them, `largest` is

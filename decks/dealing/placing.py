@@ -1,7 +1,8 @@
 """Which cards of a cell a team gets: the loads evened out, rivals parted, and how far that goes."""
 
 import random
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.dealing.by_level import least_by_level
 from decks.dealing.cells import GOALS, Table
@@ -15,8 +16,7 @@ from decks.dealing.stages import Fairest, liked_ranges
 from decks.dealing.stock import Stock, fence_of
 
 
-@dataclass(frozen=True, slots=True)
-class Placing:
+class Placing(Struct, frozen=True):
     """The team of every item, and the standing that no deal as even in counts goes below."""
 
     owners: tuple[int, ...]

@@ -1,13 +1,13 @@
 """A program in whole numbers: unknowns, bounds on their sums, and a cost to make small."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 INFINITY = float("inf")
 
 
-@dataclass(slots=True)
-class Program:
+class Program(Struct):
     """Unknowns (columns) and bounds on their sums (rows), added one by one."""
 
     cost: list[float] = field(default_factory=list)
@@ -36,8 +36,7 @@ class Program:
         self.row_upper.append(upper)
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome:
+class Outcome(Struct, frozen=True):
     """What the solver found: the unknowns' `values`, or None, and a `bound` on the least cost."""
 
     values: tuple[int, ...] | None

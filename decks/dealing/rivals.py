@@ -2,7 +2,8 @@
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.answers import accepted
 from cards.item import Item, folded
@@ -11,8 +12,7 @@ from decks.dealing.even import evenest
 NO_RIVALS = -1
 
 
-@dataclass(frozen=True, slots=True)
-class Rivals:
+class Rivals(Struct, frozen=True):
     """For each item the number of its answer, and the other answers that are right for its blank.
 
     Numbers are given to the answers of items; `answer` is -1 for an item without rivals.

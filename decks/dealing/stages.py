@@ -3,7 +3,9 @@
 import math
 import random
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from decks.dealing.cells import GOALS, LIKED, Cell, Table
 from decks.dealing.even import Range, even_ranges
@@ -15,8 +17,7 @@ _LOTS = 2  # how often levels and topics are settled anew before kinds are model
 _BEFORE_KIND = ("cards", "level", "topic")
 
 
-@dataclass(frozen=True, slots=True)
-class Fairest:
+class Fairest(Struct, frozen=True):
     """The counts of the fairest deal, and per goal the difference that no deal goes below.
 
     A deal is as fair when it keeps the `limits`; every deal within the `ranges` does.
@@ -86,8 +87,7 @@ def _without_kind(cell: Cell) -> Cell:
     return cell._replace(kind=0)
 
 
-@dataclass(slots=True)
-class _Stages:
+class _Stages(Struct):
     """What the goals so far have led to."""
 
     table: Table
@@ -103,8 +103,7 @@ class _Stages:
         self.limits.append(limit)
 
 
-@dataclass(frozen=True, slots=True)
-class _Stage:
+class _Stage(Struct, frozen=True):
     """One goal, after the limits that the goals before it have set."""
 
     table: Table

@@ -1,7 +1,8 @@
 """The items as an exchange sees them: each by its number, with what it counts for."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Item
 from decks.dealing.cells import Table, cell_of
@@ -11,8 +12,7 @@ from decks.dealing.rivals import Rivals, fewest_clashes, rivals_among
 Load = tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Stock:
+class Stock(Struct, frozen=True):
     """What is dealt to `teams` teams.
 
     `cells[item]` is the item's cell, `loads[k][item]` what it adds to load k of a hand (in the
@@ -42,8 +42,7 @@ def stock_of(
     return Stock(teams, cells, tuple(homes), loads, rivals_among(items), varied, fewest)
 
 
-@dataclass(frozen=True, slots=True)
-class Fence:
+class Fence(Struct, frozen=True):
     """How many cards of each span a team may hold: exchanges stay within.
 
     Spans are numbered. `covers[cell]` holds the numbers of those that count a cell's cards, and

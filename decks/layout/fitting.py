@@ -3,9 +3,10 @@
 import re
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cache
 from math import inf, nextafter
+
+from msgspec import Struct
 
 from decks.layout.breaking import break_prose, count_lines
 from decks.layout.joints import HELD, NAME
@@ -27,8 +28,7 @@ WORTH_PARTING = 1.5
 """A formula is broken only where its letters grow by more than this."""
 
 
-@dataclass(frozen=True, slots=True)
-class Setting:
+class Setting(Struct, frozen=True):
     """A text set in lines of one size (points); `widths` are the lines' in points."""
 
     lines: tuple[Line, ...]
@@ -41,8 +41,7 @@ class Setting:
         return height(len(self.lines), self.size)
 
 
-@dataclass(frozen=True, slots=True)
-class _Box:
+class _Box(Struct, frozen=True):
     width: float
     height: float
     most: float

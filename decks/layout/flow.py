@@ -1,13 +1,13 @@
 """Blocks that follow one another down a column, and the pages that they fill."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.layout.frame import Frame, Placed
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Struct, frozen=True):
     """A frame that is not parted, with `space` points above it.
 
     `with_next` keeps it on the page of the block after it; `new_page` begins a page with it.

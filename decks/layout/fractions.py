@@ -1,7 +1,8 @@
 """Fractions built of a raised numerator, a fraction slash and a low denominator."""
 
 import re
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from cards.style import Span, Spans, TextStyle
 from decks.layout.runs import Styled

@@ -1,14 +1,14 @@
 """What a page is made of: inert things at places, for the press to draw without deciding."""
 
-from dataclasses import dataclass
 from typing import TypeAlias
+
+from msgspec import Struct
 
 from cards.picture import Picture
 from decks.layout.runs import Run
 
 
-@dataclass(frozen=True, slots=True)
-class Text:
+class Text(Struct, frozen=True):
     """A line of text; `x`, `y` is the left end of its baseline.
 
     A line that is partly set from right to left and not in one style keeps its runs together, as
@@ -26,8 +26,7 @@ class Text:
     to_left: bool | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Struct, frozen=True):
     """A straight line."""
 
     x: float
@@ -39,8 +38,7 @@ class Line:
     dashed: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(Struct, frozen=True):
     """A rectangle with rounded corners, filled, framed or both; `x`, `y` is its lower left."""
 
     x: float
@@ -52,16 +50,14 @@ class Box:
     stroke: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Wedge:
+class Wedge(Struct, frozen=True):
     """A filled triangle."""
 
     points: tuple[tuple[float, float], ...]
     tone: str = "quiet"
 
 
-@dataclass(frozen=True, slots=True)
-class Curve:
+class Curve(Struct, frozen=True):
     """Cubic Bézier curves that follow one another, drawn, filled or both.
 
     `points` are the start, and then for each curve its two controls and its end.
@@ -73,8 +69,7 @@ class Curve:
     fill: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Ribbon:
+class Ribbon(Struct, frozen=True):
     """A team's colour and texture in a rectangle; `team` is its number, from 0."""
 
     x: float
@@ -84,8 +79,7 @@ class Ribbon:
     team: int
 
 
-@dataclass(frozen=True, slots=True)
-class Image:
+class Image(Struct, frozen=True):
     """A picture in a rectangle of its own proportions."""
 
     x: float
@@ -95,8 +89,7 @@ class Image:
     picture: Picture
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(Struct, frozen=True):
     """A frame inside another; half a turn is about the frame's own centre.
 
     `rotation` is a further turn about the centre, in degrees, anticlockwise.
@@ -112,8 +105,7 @@ class Placed:
 Thing: TypeAlias = Text | Line | Box | Wedge | Curve | Ribbon | Image | Placed
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(Struct, frozen=True):
     """A rectangle of paper and the things on it, from its lower left corner."""
 
     width: float

@@ -1,7 +1,8 @@
 """The slots of a page: where front and back of each card lie, where to cut and where to fold."""
 
-from dataclasses import dataclass
 from functools import cached_property
+
+from msgspec import Struct
 
 from decks.layout.page import FOLDED, TWO_SIDED, Page
 from decks.layout.paper import PAPERS, Paper
@@ -12,8 +13,7 @@ from decks.lengths import WHITE_EDGE, CardMeasure, Margins
 from decks.recipe import CardSize, Flip, PaperName, Sides
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(Struct, frozen=True):
     """Where one side of a card is printed: lower left corner, and whether half a turn round."""
 
     x: float
@@ -21,16 +21,14 @@ class Spot:
     half_turn: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Slot:
+class Slot(Struct, frozen=True):
     """The rectangle that a card fills, and the one that lies behind it."""
 
     front: Spot
     back: Spot
 
 
-@dataclass(frozen=True)
-class Grid:
+class Grid(Struct, frozen=True, dict=True):
     """A page divided into equal cells in the middle of the room for cards.
 
     Lengths are in points. Cards butt, so that one cut parts two neighbours, or stand apart by a

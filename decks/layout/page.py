@@ -1,6 +1,6 @@
 """A page and its edges: what the printer leaves white, and what cutting needs round the cards."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.layout.paper import Paper
 from decks.layout.turning import duplex
@@ -27,8 +27,7 @@ TWO_SIDED = frozenset({Sides.DUPLEX, Sides.TWO_PASSES})
 FOLDED = frozenset({Sides.FOLD, Sides.TENT})
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Edges:
+class Edges(Struct, frozen=True, kw_only=True):
     """Widths along the four edges of a page, in points."""
 
     top: float
@@ -47,8 +46,7 @@ class Edges:
         )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Page:
+class Page(Struct, frozen=True, kw_only=True):
     """A page as it is read: its size, its white edges and the edges round its cards, in points."""
 
     paper: Paper

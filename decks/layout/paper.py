@@ -1,13 +1,12 @@
 """The papers that a deck can be printed on."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.layout.units import inch, mm
 from decks.recipe import PaperName
 
 
-@dataclass(frozen=True, slots=True)
-class Paper:
+class Paper(Struct, frozen=True):
     """A paper by name; `width` and `height` in points, upright."""
 
     name: str

@@ -1,11 +1,12 @@
 """A text made ready for breaking: its words, how wide they are, and how they are joined."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from itertools import pairwise
 from math import ceil, inf
 from typing import NamedTuple, Self
+
+from msgspec import Struct
 
 from decks.layout.balance import HAIR
 from decks.layout.joints import HELD, is_lone, joints_of
@@ -36,8 +37,7 @@ class Group(NamedTuple):
     price: float
 
 
-@dataclass(frozen=True)
-class Prose:
+class Prose(Struct, frozen=True, dict=True):
     """One line of a text as the teacher broke it; widths are in ems, whatever the size.
 
     `texts` are the letters of its words, which are all set alike where it is of `one_style`;

@@ -1,8 +1,9 @@
 """How many cards a page holds, and how large they are."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import floor
+
+from msgspec import Struct
 
 from decks.layout.page import FOLDED, Page, page_to_cut, whole_page
 from decks.layout.paper import Paper
@@ -43,8 +44,7 @@ class NoRoomError(Exception):
         self.most = most
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Division:
+class Division(Struct, frozen=True, kw_only=True):
     """A page divided into cells, of which a card takes `across` by `down`; lengths in points."""
 
     page: Page
@@ -61,8 +61,7 @@ class Division:
         return self.columns // self.across * (self.rows // self.down)
 
 
-@dataclass(frozen=True, slots=True)
-class Printing:
+class Printing(Struct, frozen=True):
     """The paper, and what is done with it; margins and bleed in millimetres."""
 
     paper: Paper

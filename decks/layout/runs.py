@@ -1,9 +1,10 @@
 """Texts with bold, raised and lowered letters, parted into runs of one style."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
 from typing import TypeAlias
+
+from msgspec import Struct
 
 from cards.style import Span, Spans, TextStyle
 
@@ -22,8 +23,7 @@ RISES = {
 """Their baselines above the line's, in ems of the text's size."""
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Struct, frozen=True):
     """Letters of one style; `strong` and the style say how they are set."""
 
     text: str
@@ -46,8 +46,7 @@ class Run:
         return width * self.scale if self.style else width
 
 
-@dataclass(frozen=True, slots=True)
-class Styled:
+class Styled(Struct, frozen=True):
     """A text to be set: in the strong weight or not, with the styles of some of its letters."""
 
     text: str

@@ -9,8 +9,10 @@ at the edge, and the mark in the corner stops there.
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from functools import singledispatch
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.layout.frame import Line, Placed, Thing, Wedge
 from decks.layout.page import BESIDE, BEYOND, Page
@@ -22,8 +24,7 @@ STRIP = BEYOND - BESIDE
 """The line of small print at the head and the foot, which no mark is moved into."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Area:
+class Area(Struct, frozen=True, kw_only=True):
     """A rectangle by its edges, in points from the lower left of the page."""
 
     left: float
@@ -32,8 +33,7 @@ class Area:
     top: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Move:
+class Move(Struct, frozen=True, kw_only=True):
     """A shift as a map of points: a turn about (`middle_x`, `middle_y`), then a way to go.
 
     Lengths are in points; `angle` is in radians, anticlockwise. `area` is what the printer can

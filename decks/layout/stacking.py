@@ -8,18 +8,19 @@ as long as that saves paper; otherwise they get a stack each.
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
 from functools import cache
 from itertools import product
 from operator import itemgetter, sub
 from typing import TypeAlias
 
+from msgspec import Struct
+from msgspec.structs import replace
+
 Cost: TypeAlias = tuple[int, int]
 """Leaves, then stacks: paper first, then the cuts."""
 
 
-@dataclass(frozen=True, slots=True)
-class Pile:
+class Pile(Struct, frozen=True):
     """One slot through all leaves of a stack: card numbers `first` to `end - 1` of a team."""
 
     team: int
@@ -27,8 +28,7 @@ class Pile:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Stack:
+class Stack(Struct, frozen=True):
     """Leaves that are cut together; pile n lies in slot n, slots beyond the piles stay empty."""
 
     leaves: int

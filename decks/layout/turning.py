@@ -11,13 +11,12 @@ read by turning it like a page of a book. After the first map its back is uprigh
 second it stands on its head, so what is drawn there is drawn half a turn round.
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.recipe import Flip
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Turning:
+class Turning(Struct, frozen=True, kw_only=True):
     """A mirror over the page's upright axis (`sideways`) or over its level axis.
 
     `centre_x` and `centre_y` are where the axes stand, in points.

@@ -3,8 +3,9 @@
 import random
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
+
+from msgspec.structs import replace
 
 from cards.item import Item, folded
 from decks.dealing import ShareOf, deal_shares, share_by_level

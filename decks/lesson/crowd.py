@@ -1,6 +1,6 @@
 """How many bases and catchers a class wants; our own judgements, all of them."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 STUDENTS_A_CATCHER = 12
 WALKERS_A_BASE = 2.5
@@ -8,8 +8,7 @@ WALKERS_A_BASE_AT_LAST = 5
 LEAST_BASES = 2
 
 
-@dataclass(frozen=True, slots=True)
-class Crowd:
+class Crowd(Struct, frozen=True):
     """A number of students, and the catchers and bases for them: at first and at last."""
 
     students: int

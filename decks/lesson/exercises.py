@@ -3,8 +3,9 @@
 import random
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import IntEnum
+
+from msgspec import Struct
 
 from cards.content import Cell, ExerciseRow
 from cards.exercises import EFFORTS, EXERCISES, effort_called
@@ -19,8 +20,7 @@ class Effort(IntEnum):
     STRONG = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Exercise:
+class Exercise(Struct, frozen=True):
     """An exercise with its count, and its gentler and seated options in one text."""
 
     name: str

@@ -5,8 +5,9 @@ with a moment to find and take a card and another to hand over.
 """
 
 import math
-from dataclasses import dataclass
 from enum import Enum, auto
+
+from msgspec import Struct
 
 WALKING_SPEED = 1.1176
 """Metres a second: 2.5 miles an hour, one of the unhurried walks that the Youth Compendium of
@@ -33,8 +34,7 @@ class Amount(Enum):
     TOO_MANY = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class Reckoning:
+class Reckoning(Struct, frozen=True):
     """What a team can bring home in `minutes`, of `cards` that lie there for it.
 
     `trips` is how many walks there and back the time is for, `words` how many of the cards come

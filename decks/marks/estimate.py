@@ -5,15 +5,14 @@ strength is counted in tries; after the marks it is the mean of the posterior (G
 Bayesian Data Analysis, chapter 2 and section 5.1).
 """
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 STRENGTH = 8.0
 """A level counts as much as so many tries, our own judgement: a third of a class of 24, so that one
 marked class weighs three times as much as what the teacher thought before."""
 
 
-@dataclass(frozen=True, slots=True)
-class Belief:
+class Belief(Struct, frozen=True):
     """A Beta distribution, by its mean and by how many tries it counts for."""
 
     mean: float

@@ -1,7 +1,8 @@
 """Every figure that the marks lead to, for programs."""
 
-from dataclasses import asdict
 from typing import Any
+
+from msgspec.structs import asdict
 
 from decks.marks.results import ENOUGH_PAPERS, ItemResult, Results
 from decks.marks.summary import band, is_key_doubtful, is_missed, is_sure, needs_lesson, sentences

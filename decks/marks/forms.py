@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Item
 from decks.bank import Guide
@@ -16,8 +17,7 @@ _OWNERS = {Activity.ROUNDS: "Round", Activity.STATIONS: "Set"}
 _BLANK = re.compile(r"(?:part\s*(\d{1,3})\D+)?(\d{1,4})", re.IGNORECASE)
 
 
-@dataclass(frozen=True, slots=True)
-class TallyRow:
+class TallyRow(Struct, frozen=True):
     """A row of the tally: a card, or an item where all teams have the same cards.
 
     `owner` is whose pile the card is in, or None where it is in every team's.
@@ -29,8 +29,7 @@ class TallyRow:
     item: Item
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Blank:
+class Blank(Struct, frozen=True, order=True):
     """A blank as the guide itself numbers it: its part, and its number there, both from 1."""
 
     part: int

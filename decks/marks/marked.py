@@ -1,13 +1,12 @@
 """What was written down of a lesson, once it is read and found sound."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from cards.finding import Finding
 from decks.marks.matrix import Mark
 
 
-@dataclass(frozen=True, slots=True)
-class Count:
+class Count(Struct, frozen=True):
     """How often an item was tried and was right, in one row; `item` is the item's key."""
 
     item: str
@@ -15,8 +14,7 @@ class Count:
     tries: int
 
 
-@dataclass(frozen=True, slots=True)
-class MarkedGuide:
+class MarkedGuide(Struct, frozen=True):
     """The papers of a guide: `items` are the keys of its blanks in their order.
 
     A paper has a mark, or None, for each blank; papers without any mark are left out.
@@ -27,8 +25,7 @@ class MarkedGuide:
     papers: tuple[tuple[Mark, ...], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Marks:
+class Marks(Struct, frozen=True):
     """What a class got right: the tally, the marked guides, and what was found in reading them.
 
     Nothing tells whose a paper is.

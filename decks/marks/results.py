@@ -5,7 +5,8 @@ are more alike than that, so that the truth is a little less sure than they say.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import Item, folded
 from decks.deck import Deck
@@ -24,8 +25,7 @@ the upper group is less than three papers, and a correlation of nought comes out
 from it two times in three (its standard error is one over the root of papers less one)."""
 
 
-@dataclass(frozen=True, slots=True)
-class ItemResult:
+class ItemResult(Struct, frozen=True):
     """What the marks say of one item.
 
     `name` tells it from others in words: `7`, or `Set 2, 7`. `interval` is Wilson's for the share
@@ -58,8 +58,7 @@ class ItemResult:
         return self.papers < ENOUGH_PAPERS
 
 
-@dataclass(frozen=True, slots=True)
-class TopicResult:
+class TopicResult(Struct, frozen=True):
     """All tries at the items of a topic together."""
 
     topic: str
@@ -74,8 +73,7 @@ class TopicResult:
         return self.right / self.tries if self.tries else None
 
 
-@dataclass(frozen=True, slots=True)
-class GuideResult:
+class GuideResult(Struct, frozen=True):
     """How far the scores of a guide can be relied on; `teams` is blank for the class's.
 
     `papers` counts those with any mark, `whole` those with all; `mean` and `error` are in points.
@@ -95,8 +93,7 @@ class GuideResult:
         return self.whole < ENOUGH_PAPERS
 
 
-@dataclass(frozen=True, slots=True)
-class Results:
+class Results(Struct, frozen=True):
     """All that the marks of a deck say; items in the order of the deck's labels."""
 
     items: tuple[ItemResult, ...]
@@ -115,8 +112,7 @@ class Results:
         return sum(item.tries for item in self.items)
 
 
-@dataclass(frozen=True, slots=True)
-class _Pooled:
+class _Pooled(Struct, frozen=True):
     """Guides with the same blanks, whatever their order, as one set of papers."""
 
     teams: tuple[str, ...]

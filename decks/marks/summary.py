@@ -1,8 +1,9 @@
 """What the marks say in words: what everyone has, what was missed, which keys to look at."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import sqrt
+
+from msgspec import Struct
 
 from decks.marks.forms import in_short
 from decks.marks.results import ENOUGH_PAPERS, GuideResult, ItemResult, Results, TopicResult
@@ -22,8 +23,7 @@ _BANDS = ((0.40, "very good"), (0.30, "good"), (0.20, "marginal"), (0.0, "poor")
 _LONGEST_ANSWER = 28
 
 
-@dataclass(frozen=True, slots=True)
-class Sentence:
+class Sentence(Struct, frozen=True):
     """A sentence; `to_do` says that it asks the teacher to do something."""
 
     text: str

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from contextlib import nullcontext
-from dataclasses import dataclass
 from io import BytesIO
 from math import cos, radians, sin
 
+from msgspec import Struct
 from reportlab import rl_config
 from reportlab.lib.colors import HexColor
 from reportlab.lib.utils import ImageReader
@@ -28,8 +28,7 @@ DUPLEX = {Flip.LONG: "DuplexFlipLongEdge", Flip.SHORT: "DuplexFlipShortEdge", No
 """Viewer preferences of ISO 32000-1, Table 150. Viewers may ignore them."""
 
 
-@dataclass(frozen=True, slots=True)
-class Pen:
+class Pen(Struct, frozen=True):
     """Draws things on a canvas; nothing of one thing's colour or font is left for the next."""
 
     canvas: Canvas

@@ -1,10 +1,11 @@
 """Pictures made ready for the press: as many dots as paper shows, and nothing but the picture."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from importlib.resources import as_file, files
 from io import BytesIO
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from cards.finding import FairdealError, UnusablePictureError
 from cards.picture import Picture, PictureKind
@@ -26,8 +27,7 @@ _QUALITY = 90
 _FAMILY = "Fira Sans"
 
 
-@dataclass(frozen=True, slots=True)
-class Printed:
+class Printed(Struct, frozen=True):
     """A picture at the largest size, in points, at which any page shows it."""
 
     picture: Picture

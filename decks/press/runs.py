@@ -1,7 +1,8 @@
 """What is printed at one go: the sheets to load, and the pages that go on to them."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.deck import Deck
 from decks.layout.grid import Grid
@@ -10,8 +11,7 @@ from decks.recipe import Ink, Sides
 from decks.team import Team, stock_name
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Struct, frozen=True):
     """Sheets of one kind and the pages of the file, `first` to `last` from 1, printed on them.
 
     `team` is whose stock it is, None where all teams share white paper.

@@ -9,9 +9,10 @@ import os
 import tempfile
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager, suppress
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
+
+from msgspec.structs import replace
 
 from cards.finding import UnreadableFileError
 from cards.item import folded

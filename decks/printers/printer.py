@@ -2,7 +2,8 @@
 
 import difflib
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.item import folded
 from decks.lengths import Shift
@@ -19,8 +20,7 @@ MOST_SKEW = 3.0
 """The same for the difference between head and foot, in mm."""
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Struct, frozen=True):
     """What the light showed on the back of the test page, in millimetres.
 
     `right` and `up` are where the lines of the front crossed the scales at the head. At the foot
@@ -33,8 +33,7 @@ class Reading:
     flip: Flip
 
 
-@dataclass(frozen=True, slots=True)
-class Printer:
+class Printer(Struct, frozen=True):
     """A printer by the teacher's name for it; what is None was not measured."""
 
     name: str

@@ -1,13 +1,13 @@
 """What a record tells besides the deck."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.deck import Deck
 
 
-@dataclass(frozen=True, slots=True)
-class Colophon:
+class Colophon(Struct, frozen=True):
     """What a record tells besides the deck: where it came from, and what was printed.
 
     `made_from` is the file's name, without its folder; `left_out` the rows that were left out,
@@ -21,8 +21,7 @@ class Colophon:
     leaves: int
 
 
-@dataclass(frozen=True, slots=True)
-class Recorded:
+class Recorded(Struct, frozen=True):
     """A deck as its record tells it.
 
     What a record does not hold is not made up: the deck's pool is what is on its cards, a choice

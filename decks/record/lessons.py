@@ -1,9 +1,10 @@
 """What a lesson needs besides cards, written and read; cards are told by their labels."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict
 from functools import partial
 from typing import Any, TypeAlias
+
+from msgspec import to_builtins
 
 from cards.item import Item
 from decks.deck import Card, Deck
@@ -31,7 +32,7 @@ def lesson_record(deck: Deck) -> dict[str, Any] | None:
 
 
 def _call(call: Call) -> dict[str, Any]:
-    exercise = asdict(call.exercise)
+    exercise = to_builtins(call.exercise)
     return {"label": call.label, "seconds": call.seconds, "exercise": exercise}
 
 

@@ -6,9 +6,11 @@ every picture would be a third larger, and no longer a line to read.
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from cards.finding import UnusablePictureError
 from cards.item import Item
@@ -60,8 +62,7 @@ def picture_table(deck: Deck) -> dict[str, dict[str, Any]]:
     }
 
 
-@dataclass(slots=True)
-class Album:
+class Album(Struct):
     """The pictures of a deck's folder, each read once.
 
     `table` is what the record tells of them; a record of an earlier day tells nothing. Without
@@ -97,7 +98,7 @@ class Album:
             found = picture_in(bytes_of(path))
         except UnusablePictureError as error:
             raise DamagedRecordError(path, error.wrong) from error
-        if file_of(found) != name or found != (told or found):
+        if file_of(found) != name or (told and found != replace(told, data=found.data)):
             raise DamagedRecordError(path, "is not the picture that was printed")
         return found
 

@@ -5,12 +5,14 @@ Numbers stay as they are written, so that a record that is read and written agai
 
 import math
 import re
-from collections.abc import Callable, Hashable, Iterator, Mapping
-from dataclasses import MISSING, Field, fields, is_dataclass
+from collections.abc import Callable, Iterator, Mapping
 from enum import Enum
-from functools import cache, partial
+from functools import partial
 from types import UnionType
-from typing import Any, TypeVar, Union, cast, get_args, get_origin, get_type_hints
+from typing import Any, TypeVar, Union, cast, get_args, get_origin
+
+from msgspec import Struct
+from msgspec.structs import fields
 
 from decks.record.damage import DAMAGE, WrongValueError, met_at
 
@@ -96,26 +98,17 @@ def each(value: object, read: Callable[[Any], Read]) -> Iterator[Read]:
 
 
 def made(kind: type[Made], value: object, **known: object) -> Made:
-    """Return a dataclass from an object with its fields; `known` are given, not read.
+    """Return a struct from an object with its fields; `known` are given, not read.
 
     A field that the object lacks has its default, what it has besides is passed over.
     """
-    given, hints = mapping(value), _hints(cast("Hashable", kind))
+    given = mapping(value)
     read = {
-        field.name: part(given, field.name, partial(_typed, hints[field.name]))
+        field.name: part(given, field.name, partial(_typed, field.type))
         for field in fields(cast("Any", kind))
-        if field.name not in known and (field.name in given or _has_no_default(field))
+        if field.name not in known and (field.name in given or field.required)
     }
     return kind(**read, **known)
-
-
-def _has_no_default(field: Field[Any]) -> bool:
-    return field.default is MISSING and field.default_factory is MISSING
-
-
-@cache
-def _hints(kind: Hashable) -> dict[str, Any]:
-    return get_type_hints(kind)
 
 
 def _typed(kind: Any, value: object) -> Any:  # noqa: ANN401 (kinds are types, and unions of them)
@@ -124,8 +117,8 @@ def _typed(kind: Any, value: object) -> Any:  # noqa: ANN401 (kinds are types, a
     if get_origin(kind) is tuple:
         kinds, values = get_args(kind), items(value)
         return tuple(_typed(one, each) for one, each in zip(kinds, values, strict=True))
-    if is_dataclass(kind):
-        return made(cast("type[object]", kind), value)
+    if issubclass(kind, Struct):
+        return made(kind, value)
     if issubclass(kind, Enum):
         return kind(value)
     if kind in _PLAIN:

@@ -1,8 +1,9 @@
 """A deck becomes the text of its record."""
 
 import json
-from dataclasses import asdict
 from typing import Any
+
+from msgspec import to_builtins
 
 from cards.place import Place
 from cards.style import Spans
@@ -25,8 +26,8 @@ def write(deck: Deck, colophon: Colophon) -> str:
         "made_from": {"file": colophon.made_from, "digest": colophon.digest},
         "seed": deck.seed,
         "recipe": _recipe(deck),
-        "teams": [asdict(team) for team in deck.recipe.teams],
-        "owners": [asdict(owner) for owner in deck.owners],
+        "teams": to_builtins(deck.recipe.teams),
+        "owners": to_builtins(deck.owners),
         "cards": [_card(deck, card) for card in deck.cards],
         "pictures": picture_table(deck),
         "lesson": lesson_record(deck),
@@ -59,7 +60,7 @@ def _text(value: object) -> str:
 
 
 def _recipe(deck: Deck) -> dict[str, Any]:
-    recipe = asdict(deck.recipe)
+    recipe: dict[str, Any] = to_builtins(deck.recipe)
     return recipe | {"teams": [team.name for team in deck.recipe.teams], "seed": deck.seed}
 
 

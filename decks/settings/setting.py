@@ -1,8 +1,9 @@
 """What a setting is."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 from cards.finding import FairdealError
 from decks.settings.values import choice_of
@@ -17,8 +18,7 @@ def none_near(_text: str) -> None:
     """Return None: nothing is known that a text was to be."""
 
 
-@dataclass(frozen=True, slots=True)
-class Setting:
+class Setting(Struct, frozen=True):
     """One setting: its name on the Deck sheet, its key here and how its value is read.
 
     `read` returns the value, or None for a text that is none. `what` says in a sentence, without

@@ -7,13 +7,13 @@ import copy
 import json
 import os
 from contextlib import suppress
-from dataclasses import replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from support.pictures import coded, disc
 from support.records import deck_of, put_down
 from support.shore import fairdeal

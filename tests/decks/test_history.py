@@ -4,9 +4,9 @@ import json
 import os
 import shutil
 import sys
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 from strategies import card
 from support.records import put_down
 

@@ -12,8 +12,9 @@ import statistics
 import subprocess
 import sys
 import time
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 ROOT = Path(__file__).parents[2]
 
@@ -41,8 +42,7 @@ if {deal}:
 """
 
 
-@dataclass(frozen=True)
-class Case:
+class Case(Struct, frozen=True):
     """A deck; a share of its cards is pinned to the first `pinned_to` of its teams."""
 
     cards: int

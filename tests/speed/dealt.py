@@ -7,8 +7,9 @@ import json
 import pickle
 import sys
 from collections.abc import Iterator
-from dataclasses import replace
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from decks.activities import make_deck
 from decks.commands.inspection import inspect

@@ -16,10 +16,10 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from pathlib import Path
 
 from invented import Row, rows
+from msgspec import Struct, field
 from processes import PYTHON, ROOT, fairdeal
 
 ROWS = (240, 2_400, 10_000)
@@ -61,8 +61,7 @@ step(write, deck, Colophon(file.name, content.digest, (), {}, 1))
 Cells = tuple[object, ...]
 
 
-@dataclass(frozen=True)
-class Shape:
+class Shape(Struct, frozen=True):
     """Rows of one sort, and the settings of their deck."""
 
     heads: tuple[str, ...] = WORDS

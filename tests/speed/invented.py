@@ -1,8 +1,9 @@
 """Content made up for measuring: a workbook of as many rows as asked for, the same each time."""
 
 import random
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 STARTS = "b bl br d dr f fl g gl h k l m n p pl r s sk sl st t tr v w"
 MIDDLES = "a e i o u ai ea oo ou"
@@ -15,8 +16,7 @@ COMMON = (
 TOPICS = 12
 
 
-@dataclass(frozen=True)
-class Row:
+class Row(Struct, frozen=True):
     """A word with its meaning."""
 
     word: str

@@ -10,8 +10,9 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from pathlib import Path
+
+from msgspec import Struct, field
 
 PYTHON = sys.executable
 ROOT = Path(__file__).parents[2]
@@ -19,8 +20,7 @@ ROOT = Path(__file__).parents[2]
 Command = list[str]
 
 
-@dataclass(frozen=True)
-class Took:
+class Took(Struct, frozen=True):
     """Processor seconds and kibibytes, run by run."""
 
     seconds: list[float] = field(default_factory=list)

@@ -5,13 +5,13 @@ another, the hand-feed tray takes the top sheet first, and the head of an uprigh
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 HEAD, FOOT = "head of the front", "foot of the front"
 
 
-@dataclass
-class Sheet:
+class Sheet(Struct):
     """A piece of paper: what is printed on its two faces, and which of them lies up."""
 
     printed: list[list[object]] = field(default_factory=lambda: [[], []])
@@ -22,8 +22,7 @@ class Sheet:
         self.up = 1 - self.up
 
 
-@dataclass(frozen=True)
-class Printer:
+class Printer(Struct, frozen=True):
     """A printer by how paper comes out, and which face its hand-feed tray prints."""
 
     comes_out_face_up: bool

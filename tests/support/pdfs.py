@@ -1,17 +1,16 @@
 """Reading printed pages back, with readers that know nothing of how they were made."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from pathlib import Path
 
 import pdfplumber
+from msgspec import Struct
 
 POINTS_PER_MM = 72 / 25.4
 
 
-@dataclass(frozen=True)
-class CardPage:
+class CardPage(Struct, frozen=True, dict=True):
     """One page of cards.pdf as pdfplumber reads it, in points from the lower left."""
 
     width: float

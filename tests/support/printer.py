@@ -8,10 +8,10 @@ the back half a turn round, and an image that is wider than high a quarter of a 
 import itertools
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
 
 import pikepdf
+from msgspec import Struct
 from pdfplumber.page import Page
 
 POINTS_PER_MM = 72 / 25.4
@@ -19,8 +19,7 @@ SIDEWAYS = {("portrait", "long"), ("landscape", "short")}
 """How a printer turns paper (HP PCL 5 reference 5961-0509, pp. 4-7 and 4-8)."""
 
 
-@dataclass(frozen=True)
-class Error:
+class Error(Struct, frozen=True):
     """How far the rollers lay a back to the right and up, in mm, and turn it, in degrees."""
 
     right: float

@@ -2,21 +2,21 @@
 
 import ctypes
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from functools import cache
 from math import hypot
 from pathlib import Path
 
 import numpy as np
 import pypdfium2
+from msgspec import Struct
+from msgspec.structs import replace
 from pypdfium2 import raw
 
 SCALE = 2
 Colour = tuple[int, int, int]
 
 
-@dataclass(frozen=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """Letters that follow one another on one line, in points from the upper left as one reads.
 
     `turned` tells whether they stand on their heads; then everything is told from the other corner.
@@ -36,8 +36,7 @@ class Piece:
         return (self.top + self.bottom) / 2
 
 
-@dataclass(frozen=True)
-class Page:
+class Page(Struct, frozen=True):
     """A page: its pieces of text in the order of the file, and the colours of its strokes.
 
     Colours are red, green and blue from 0 to 255; edges are strokes with corners or bends.
@@ -143,8 +142,7 @@ def out_of_order(pieces: tuple[Piece, ...]) -> list[tuple[str, str]]:
     ]
 
 
-@dataclass(frozen=True)
-class Contrast:
+class Contrast(Struct, frozen=True):
     """A letter's contrast with what lies beneath it at the worst place."""
 
     letter: str

@@ -8,8 +8,9 @@ import json
 import subprocess
 import sys
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
+
+from msgspec import Struct
 
 ROOT = Path(__file__).parents[2]
 CAN_BE_WATCHED = Path("/proc/self/clear_refs").exists()
@@ -20,8 +21,7 @@ MOST_SECONDS, MOST_BYTES = 5, 500 << 20
 _SECONDS = 300
 
 
-@dataclass(frozen=True)
-class Run:
+class Run(Struct, frozen=True):
     """One run: its status, what it printed, and what it took; `peak` is in bytes.
 
     `opened` are the files outside Python and the program itself, each with the mode; `changed` the

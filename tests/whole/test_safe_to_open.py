@@ -11,12 +11,12 @@ import shutil
 import socket
 import subprocess
 import time
-from dataclasses import dataclass
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
 import pikepdf
 import pytest
+from msgspec import Struct
 from openpyxl import load_workbook
 from support.live_texts import ESCAPES, LIVE, fill_in, save_escapes, save_faulty, save_workbook
 from support.office import SOFFICE, needs_office
@@ -179,8 +179,7 @@ NAMES = {
 }
 
 
-@dataclass(frozen=True)
-class Seen:
+class Seen(Struct, frozen=True):
     """What LibreOffice sees in a workbook."""
 
     texts: set[str]

@@ -3,10 +3,10 @@
 import shutil
 import subprocess
 import sys
-from dataclasses import replace
 
 import openpyxl
 import pytest
+from msgspec.structs import replace
 from support.shore import fairdeal
 
 from cards.reading import read

@@ -1,7 +1,8 @@
 """What a prompt asks to be worked out."""
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.checking.sums.signs import plain_signs, with_colons
 
@@ -25,8 +26,7 @@ _FRACTION = re.compile(r"(\d+) ?/ ?(\d+)")
 BLANK = "□"
 
 
-@dataclass(frozen=True, slots=True)
-class Asked:
+class Asked(Struct, frozen=True):
     """A sum: two sides, one of which is or has the blank; `rounded` says that digits may go."""
 
     left: str

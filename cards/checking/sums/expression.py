@@ -1,7 +1,8 @@
 """What a line of arithmetic comes to."""
 
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from cards.checking.sums.numerals import Style
 from cards.checking.sums.tokens import NotUnderstoodError, Token, tokens
@@ -13,8 +14,7 @@ _LARGEST_UNDER_ROOT = 10**15
 _END = Token("", tight=False)
 
 
-@dataclass(frozen=True, slots=True)
-class Value:
+class Value(Struct, frozen=True):
     """A number, whether it is one of per cent, and how many operations it took."""
 
     number: Fraction

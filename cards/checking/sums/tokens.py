@@ -1,8 +1,9 @@
 """A line of arithmetic, cut into numbers and signs."""
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
+
+from msgspec import Struct
 
 from cards.checking.sums import LONGEST
 from cards.checking.sums.numerals import Style, numeral
@@ -18,8 +19,7 @@ class NotUnderstoodError(Exception):
     """Something that is not plain arithmetic."""
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(Struct, frozen=True):
     """A sign, or a number with its value; `tight` says that no space follows."""
 
     sign: str

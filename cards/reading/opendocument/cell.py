@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from cards.reading.opendocument.names import name
 from cards.reading.rich import Part, cleaned
@@ -21,8 +22,7 @@ _OTHER_VALUES = tuple(
 )
 
 
-@dataclass(slots=True)
-class OpenCell:
+class OpenCell(Struct):
     """A cell while it is read: its attributes, and the styled parts of the text that it shows."""
 
     attributes: Mapping[str, str]

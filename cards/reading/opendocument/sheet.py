@@ -1,6 +1,6 @@
 """A sheet of an OpenDocument spreadsheet while it is read."""
 
-from dataclasses import dataclass, field
+from msgspec import Struct, field
 
 from cards.content import Cell
 from cards.place import Place
@@ -15,8 +15,7 @@ _MOST_SPANNED = 500_000
 _Seen = tuple[str, Spans, Doubt | None]
 
 
-@dataclass(slots=True)
-class OpenSheet:
+class OpenSheet(Struct):
     """The sheet `title` of the file `file`: what is read so far.
 
     `row` and `column` tell where the next row and cell stand, from 1.

@@ -5,7 +5,8 @@ import re
 import zipfile
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import MIB, MOST_KEPT_BYTES, MOST_UNPACKED_BYTES, too_large
@@ -20,8 +21,7 @@ _ENCODING = re.compile(rb"""^\s*<\?xml[^>]*?encoding\s*=\s*["']([^"']*)""")
 _ENCODINGS = frozenset({b"utf-8", b"us-ascii", b"ascii"})
 
 
-@dataclass(slots=True)
-class Archive:
+class Archive(Struct):
     """The parts of a packed file; `unpacked` counts the bytes read from them so far.
 
     `kept` counts what was kept of all of them, by what it is.

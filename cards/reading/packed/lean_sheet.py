@@ -6,8 +6,9 @@ Parts and names are those of ECMA-376 Part 1, 18.3.1.
 import re
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from itertools import chain
+
+from msgspec import Struct, field
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import (
@@ -52,8 +53,7 @@ _MOST_RANGES = 4_000
 _NEVER = re.compile(rb"(?!)")
 
 
-@dataclass(slots=True)
-class _Rows:
+class _Rows(Struct):
     """The rows of a sheet as they are read: what is kept, and how much that is in all sheets."""
 
     name: str

@@ -1,7 +1,8 @@
 """Ranges of cells, as `B2:C5`."""
 
 import re
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.place import column_letters
 
@@ -10,8 +11,7 @@ _RANGE = re.compile(r"\$?([A-Z]{1,3})\$?(\d{1,7})(?::\$?([A-Z]{1,3})\$?(\d{1,7})
 _MOST_COLUMNS = 256
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Range:
+class Range(Struct, frozen=True, kw_only=True):
     """The cells from one row and column to another, each counted from 1 and included."""
 
     first_row: int

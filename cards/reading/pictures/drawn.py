@@ -10,9 +10,10 @@ import json
 import subprocess
 import sys
 from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
 from threading import Event, Timer
+
+from msgspec import Struct
 
 from cards.reading.pictures.unusable import broken, too_much_to_draw
 
@@ -24,8 +25,7 @@ _SECONDS_A_PIXEL = 0.5e-6
 _LESS = 4
 
 
-@dataclass(slots=True)
-class _Beside:
+class _Beside(Struct):
     """The process that draws, if there is one, and how often it had to be stopped."""
 
     process: subprocess.Popen[bytes] | None = None

@@ -1,8 +1,10 @@
 """Items get their pictures: those named in their cells, else those pasted into their rows."""
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from pathlib import Path
+
+from msgspec import Struct, field
+from msgspec.structs import replace
 
 from cards.finding import Finding, Severity, UnusablePictureError
 from cards.item import Item
@@ -21,8 +23,7 @@ Rows = Mapping[tuple[str, int], Sequence[Pasted]]
 _Seen = Picture | UnusablePictureError | None
 
 
-@dataclass(slots=True)
-class _Album:
+class _Album(Struct):
     """The pictures seen so far: each is read once, however many rows it stands in."""
 
     seen: dict[object, _Seen] = field(default_factory=dict)

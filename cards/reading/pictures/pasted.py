@@ -1,7 +1,8 @@
 """A picture pasted into a row of a workbook."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from cards.finding import UnusablePictureError
 from cards.picture import Picture
@@ -9,8 +10,7 @@ from cards.place import Place
 from cards.reading.pictures.looking import picture_in
 
 
-@dataclass(frozen=True, slots=True)
-class Pasted:
+class Pasted(Struct, frozen=True):
     """A picture whose upper left corner lies in a cell.
 
     `part` is its part of the workbook, blank where it is only a link; `read` returns what the part

@@ -4,8 +4,9 @@ import re
 from base64 import b64decode, b64encode
 from codecs import BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from xml.etree import ElementTree as ET
+
+from msgspec import Struct, field
 
 from cards.finding import UnusablePictureError
 from cards.picture import PictureKind
@@ -35,8 +36,7 @@ _DECLARED = re.compile(r"<!(?:DOCTYPE|ENTITY|ELEMENT|ATTLIST)", re.IGNORECASE)
 _XML = re.compile(r"^\s*<\?xml[^>]*\?>")
 
 
-@dataclass(slots=True)
-class _Keeper:
+class _Keeper(Struct):
     """Builds the tree of what is kept as the file is read."""
 
     builder: ET.TreeBuilder = field(default_factory=ET.TreeBuilder)

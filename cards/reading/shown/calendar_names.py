@@ -1,11 +1,11 @@
 """Names of months and days, in the language that a format code asks for; else in English."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class Names:
+class Names(Struct, frozen=True):
     """The names of the months from January on and of the days from Monday on, long and short."""
 
     months: tuple[str, ...]

@@ -1,9 +1,10 @@
 """Dates, times and lengths of time."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from decimal import ROUND_HALF_UP, Decimal
+
+from msgspec import Struct
 
 from cards.reading.shown.calendar_names import Names, names_in
 from cards.reading.shown.format import Section
@@ -17,8 +18,7 @@ _NOON = 12
 _MICROSECONDS = 6
 
 
-@dataclass(frozen=True, slots=True)
-class _Time:
+class _Time(Struct, frozen=True):
     """The seconds since the first day, and the date and time of day."""
 
     seconds: Decimal

@@ -1,11 +1,12 @@
 """A format code, taken apart into sections."""
 
-from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum, auto
 from functools import lru_cache
 from operator import eq, ge, gt, le, lt, ne
 from typing import TYPE_CHECKING
+
+from msgspec import Struct
 
 from cards.reading.shown.tokens import Mark, Token, tokens_of
 
@@ -33,8 +34,7 @@ class Style(Enum):
     DATE = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Struct, frozen=True):
     """One section of a format code: its tokens and, where it has one, its condition."""
 
     tokens: tuple[Token, ...]
@@ -87,8 +87,7 @@ class Section:
         return _COMPARE[sign](number, bound)
 
 
-@dataclass(frozen=True, slots=True)
-class Sections:
+class Sections(Struct, frozen=True):
     """The sections of a format code: up to three for numbers, and one for text."""
 
     numeric: tuple[Section, ...]

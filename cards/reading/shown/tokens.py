@@ -1,8 +1,9 @@
 """A format code, read as a row of tokens."""
 
 import re
-from dataclasses import dataclass
 from enum import Enum, auto
+
+from msgspec import Struct
 
 
 class Mark(Enum):
@@ -25,8 +26,7 @@ class Mark(Enum):
     SECTION = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(Struct, frozen=True):
     """A piece of a format code: what it stands for, how it is written, and a language it sets."""
 
     mark: Mark

@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from cards.finding import Finding, Severity
 from cards.place import Place
@@ -13,8 +14,7 @@ _NUMBER = re.compile(r"([-−–]?)(\d{1,9})(?:[.,](\d{1,9}))?")
 _MARKS = {"0": 0, "1": 1}
 
 
-@dataclass(slots=True)
-class Sheet:
+class Sheet(Struct):
     """A table that is being read, and what has been found in it so far."""
 
     table: Table

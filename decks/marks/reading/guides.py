@@ -1,6 +1,6 @@
 """The marked study guides, read: a paper in each row, a blank in each column."""
 
-from dataclasses import dataclass, field
+from msgspec import Struct, field
 
 from cards.finding import Severity
 from cards.item import folded
@@ -20,8 +20,7 @@ from decks.words import listed
 _SUMS = {"all", "total", "totals", "sum", "mean", "average", "every"}
 
 
-@dataclass(slots=True)
-class _Papers:
+class _Papers(Struct):
     sheet: Sheet
     head: Head
     deck: Deck

@@ -1,8 +1,9 @@
 """Which tables hold marks, told by their headings: sheets may be renamed and columns moved."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from enum import Enum, auto
+
+from msgspec import Struct
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
@@ -41,8 +42,7 @@ _ROLES = {key(word): role for role, words in _WORDS.items() for word in words}
 TALLY = (Role.CARD, Role.TRIES, Role.RIGHT)
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
+class Head(Struct, frozen=True):
     """The row of headings: its number, the column of each role, and that of each blank."""
 
     row: int

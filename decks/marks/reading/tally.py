@@ -1,7 +1,8 @@
 """The tally, read: which card each row is about, and how often it was tried and was right."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from cards.finding import Severity
 from cards.item import folded
@@ -20,8 +21,7 @@ MANY = 10
 """More tries at a card than so many times the class are most likely a slip of the hand."""
 
 
-@dataclass(slots=True)
-class _Tally:
+class _Tally(Struct):
     sheet: Sheet
     head: Head
     deck: Deck

@@ -1,6 +1,6 @@
 """The whole marks workbook, as bytes."""
 
-from dataclasses import astuple
+from msgspec.structs import astuple
 
 from decks.deck import Deck
 from decks.lesson import Called

@@ -2,7 +2,9 @@
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.place import column_letters
 from cards.workbook.tones import HAIRLINE, INK, PANEL, QUIET, letters_on
@@ -28,8 +30,7 @@ _POINTS = replace(LABEL, across="center", indent=0, number_format=COUNT)
 _RESULT = replace(_POINTS, bold=True, ground=PANEL, number_format=AS_TYPED)
 
 
-@dataclass(frozen=True, slots=True)
-class Rows:
+class Rows(Struct, frozen=True):
     """The rows of a round: its questions from `first` to `last`, and its sum below them."""
 
     name: str

@@ -1,8 +1,10 @@
 """How the cells of the marks workbook look."""
 
-from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.workbook.texts import TEXT
 from cards.workbook.tones import HAIRLINE, INK, NEEDED, PANEL, QUIET
@@ -12,8 +14,7 @@ AS_TYPED = "General"
 """Where something is filled in, so that 2.5 does not look like a whole number."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Style:
+class Style(Struct, frozen=True, eq=False):
     """The letters of a cell, where they stand, its ground, and thin lines on its edges.
 
     Tones are written `AARRGGBB`; without one there is no ground, or no line. Sizes are in points.

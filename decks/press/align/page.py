@@ -5,7 +5,8 @@ front, so that the light shows, on a scale in the back's own axes, where the bac
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.layout.frame import Frame, Line, Placed, Text, Thing, Wedge
 from decks.layout.paper import PAPERS, Paper
@@ -36,8 +37,7 @@ BESIDE = mm(16)
 BLANK = mm(24)
 
 
-@dataclass(frozen=True, slots=True)
-class Leaf:
+class Leaf(Struct, frozen=True):
     """One leaf of the test page: its paper, its size in points, and the edge to flip on."""
 
     paper: Paper

@@ -1,6 +1,6 @@
 """The scales of the test page: ticks on the back, and on the front the lines they are read at."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.layout.frame import Line, Text, Thing
 from decks.layout.turning import Turning
@@ -18,8 +18,7 @@ REACH = mm(MOST_OFF + 5)
 """How far a line of the front goes both ways, to meet its scale however far the back is off."""
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(Struct, frozen=True):
     """A millimetre scale with its zero at (x, y), in points; `upwards` or else to the right."""
 
     name: str

@@ -1,8 +1,9 @@
 """Where the text of a side stands, and its picture above it or beside it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cache
+
+from msgspec import Struct
 
 from cards.item import Item
 from cards.picture import Picture, PictureKind
@@ -33,8 +34,7 @@ _COMFORT = 2.3
 """A text is large enough with a picture at up to so many times the size of the small labels."""
 
 
-@dataclass(frozen=True, slots=True)
-class Arrangement:
+class Arrangement(Struct, frozen=True):
     """A text set in its room, and the picture that stands with it, if there is one.
 
     `x`, `y`, `width`, `height` are the room that the text is centred in; `to_left` says whether
@@ -50,8 +50,7 @@ class Arrangement:
     image: Image | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class _Room:
+class _Room(Struct, frozen=True):
     """A size for a picture, and what it leaves for the text."""
 
     picture: tuple[float, float]

@@ -1,6 +1,6 @@
 """One side of a card: the ribbon, what is to be read, and the small labels round it."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from decks.card import Card
 from decks.layout.fitting import CAPITAL, LEADING, shorten

@@ -1,6 +1,6 @@
 """What the pages of a deck have in common, made once: what printers lock up as a forme."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.layout.frame import Thing
 from decks.layout.grid import Grid
@@ -11,8 +11,7 @@ from decks.press.cards.shape import Shape
 from decks.recipe import Recipe
 
 
-@dataclass(frozen=True, slots=True)
-class Forme:
+class Forme(Struct, frozen=True):
     """The shapes of the cards' sides, and what stands round them on a front and on a back."""
 
     grid: Grid

@@ -1,6 +1,6 @@
 """One side of a leaf: what it is called, how it is printed, and which edge goes in first."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.layout.grid import Grid
 from decks.layout.units import mm
@@ -11,8 +11,7 @@ FIRST_IN = ("this edge goes in first on pass 2", "first in on pass 2")
 CORNER_ROOM = FROM_WHITE + CORNER + mm(1)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Side:
+class Side(Struct, frozen=True, kw_only=True):
     """One side of one leaf: what it is called, and the paper to load for it, if any is.
 
     `stack` and `leaf` are a number and of how many.

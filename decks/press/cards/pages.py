@@ -1,7 +1,9 @@
 """The pages of cards: faces in their slots, and round them what printing and cutting need."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.deck import Card, Deck
 from decks.layout.frame import Frame, Placed, Thing
@@ -20,16 +22,14 @@ from decks.team import Team, stock_name
 __all__ = ["Filled", "Leaf", "both_sides", "card_leaves", "card_pages", "loading", "printed_leaf"]
 
 
-@dataclass(frozen=True, slots=True)
-class Leaf:
+class Leaf(Struct, frozen=True):
     """What is printed on one piece of paper; `back` is None where one side stays blank."""
 
     front: Frame
     back: Frame | None
 
 
-@dataclass(frozen=True, slots=True)
-class Filled:
+class Filled(Struct, frozen=True):
     """A slot, whose it is, and its card; a spare card, where words get lost, has None."""
 
     slot: Slot

@@ -1,8 +1,9 @@
 """Some cards of a deck once more: the same faces, packed on as few leaves as can be."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import groupby
+
+from msgspec import Struct
 
 from decks.deck import Card, Deck
 from decks.layout.grid import Grid
@@ -17,8 +18,7 @@ from decks.recipe import Ink, Sides
 from decks.team import Team, stock_name
 
 
-@dataclass(frozen=True, slots=True)
-class Load:
+class Load(Struct, frozen=True):
     """Leaves of one paper and the cards on each; `owner` is whose stock it is, None for any."""
 
     owner: Team | None

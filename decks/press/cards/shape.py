@@ -1,8 +1,9 @@
 """The parts of a card's side: where the ribbon stands, and what room there is to read in."""
 
-from dataclasses import dataclass
 from enum import Enum, auto
 from functools import cached_property
+
+from msgspec import Struct
 
 from decks.layout.units import mm
 from decks.recipe import Fractions
@@ -30,8 +31,7 @@ class Shows(Enum):
     OWNER = auto()
 
 
-@dataclass(frozen=True)
-class Shape:
+class Shape(Struct, frozen=True, dict=True):
     """A side of a card: its trimmed size in points, and whether it is the back.
 
     The ribbon stands on the same physical edge of the card: left in front, right behind. With a

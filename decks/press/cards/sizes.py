@@ -2,8 +2,10 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from math import floor
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.finding import Finding, Severity
 from cards.item import Item
@@ -26,8 +28,7 @@ LARGER = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class _Side:
+class _Side(Struct, frozen=True):
     """What one side of a card says, where it stands in the file, and its room in points."""
 
     styled: Styled

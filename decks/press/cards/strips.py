@@ -1,8 +1,9 @@
 """Notes of small print: words and arrows on a line, and which of them fit beside each other."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import TypeAlias
+
+from msgspec import Struct
 
 from decks.layout.frame import Text, Thing, Wedge
 from decks.press.type.fonts import measure
@@ -14,16 +15,14 @@ CLEAR = 2.0
 """What parts two notes on one line, in ems."""
 
 
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(Struct, frozen=True):
     """A few words of small print."""
 
     text: str
     strong: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Arrow:
+class Arrow(Struct, frozen=True):
     """An arrow head in a line of small print; it points `across` or `up`: -1, 0 or 1 each."""
 
     across: int

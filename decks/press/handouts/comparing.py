@@ -4,7 +4,8 @@ No sheet says which detail belongs under which heading: that is for the groups t
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.deck import Deck
 from decks.layout.fitting import shorten
@@ -74,8 +75,7 @@ def meet_other_texts(telling: Telling) -> bool:
     return len(set(telling.stories)) > 1
 
 
-@dataclass(frozen=True, slots=True)
-class _Grid:
+class _Grid(Struct, frozen=True):
     """The columns of boxes to tick: their heads, how many and how wide they are, and the type."""
 
     heads: Frame

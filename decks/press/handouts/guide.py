@@ -1,6 +1,6 @@
 """The study guide: a word bank or hints, clues, and lines to write on; and its second version."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
@@ -25,8 +25,7 @@ HARDER = {Support.BANK: Support.BANK, Support.HINTS: Support.NONE}
 """What the second version of a guide offers: a harder bank, or no hints any more."""
 
 
-@dataclass(frozen=True, slots=True)
-class _Look:
+class _Look(Struct, frozen=True):
     """What all parts of a guide have in common."""
 
     sizes: GuideType

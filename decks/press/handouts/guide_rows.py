@@ -1,6 +1,6 @@
 """A clue of a study guide, with its hint, its picture, and lines to write on."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from cards.item import Item
 from decks.bank import GuidePart, hint_of
@@ -21,8 +21,7 @@ LONG_CLUE = 6
 AIR = 9.0
 
 
-@dataclass(frozen=True, slots=True)
-class RowLook:
+class RowLook(Struct, frozen=True):
     """What all rows of a guide have in common."""
 
     sizes: GuideType

@@ -1,6 +1,6 @@
 """The sizes of a study guide: as usual, and in large print."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 from decks.layout.units import inch, mm
 from decks.press.type.setting import HEADING, NOTE, TITLE, Style
@@ -10,8 +10,7 @@ WIDE_RULED = inch(11 / 32)
 States, 8.7 mm. No line of a guide has less room above it."""
 
 
-@dataclass(frozen=True, slots=True)
-class GuideType:
+class GuideType(Struct, frozen=True):
     """The type of a guide and the room for a hand, in points.
 
     `row` is the least height of a clue with its line; `next_line` is from one line of an answer to

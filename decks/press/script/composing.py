@@ -5,8 +5,9 @@ places on paper which mark belongs to which letter.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from struct import pack, unpack_from
+
+from msgspec import Struct
 
 from decks.press.script.glyphs import Part
 
@@ -21,8 +22,7 @@ MOST_POINTS, MOST_CONTOURS = 6000, 300
 """Room that a glyph made of glyphs may need, told to whoever draws it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Composite:
+class Composite(Struct, frozen=True):
     """Glyphs of the file at places, and how far they move on, all in units of the face."""
 
     parts: tuple[Part, ...]

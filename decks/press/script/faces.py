@@ -5,13 +5,13 @@ with many letters and signs. Static files serve as they are. A variable file is 
 when it is measured and when its letters are embedded, so that no instance need be made beforehand.
 """
 
-from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
 from types import MappingProxyType
 from unicodedata import mirrored
 
 import uharfbuzz as hb
+from msgspec import Struct
 
 from decks.press.script.signs import SIGNS
 
@@ -19,8 +19,7 @@ SET_APART = MappingProxyType({"kern": False, "liga": False, "calt": False, "clig
 """What is asked of a face whose letters stand beside one another as they do in plain Fira Sans."""
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(Struct, frozen=True):
     """Where a face comes from, which blocks of Unicode it serves (all where none), and how.
 
     Those files and weights are taken that look as heavy as Fira Sans, whose stems measure 92 and
@@ -85,8 +84,7 @@ SIGNS_LAST = SOURCES[-1]
 """Its signs are made for columns of code; ours are taken where we draw one."""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Face:
+class Face(Struct, frozen=True, eq=False):
     """A face at a weight, ready to be measured and shaped."""
 
     source: Source

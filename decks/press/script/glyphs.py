@@ -2,17 +2,16 @@
 
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from unicodedata import mirrored
 
 import uharfbuzz as hb
+from msgspec import Struct
 
 from decks.press.script.faces import Face
 from decks.press.type import plain
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """A glyph of a face and where it stands, in units of the face from the cluster's origin."""
 
     number: int
@@ -20,8 +19,7 @@ class Part:
     y: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Cluster:
+class Cluster(Struct, frozen=True):
     """What cannot be parted: a letter with its marks, or letters that make one shape.
 
     `text` is what it shows, from left to right; `advance` is in ems.

@@ -1,10 +1,12 @@
 """A line of runs becomes pieces from left to right, with a face for every letter."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from functools import cache
 from itertools import groupby
 from unicodedata import normalize
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.layout.runs import Run
 from decks.press.script.direction import levels_of, right_to_left, visual
@@ -15,8 +17,7 @@ from decks.press.script.spelling import INVISIBLE, clusters, spelt
 from decks.press.type import plain
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """Part of a line in one face, one direction and one style, from its left end.
 
     A source of None stands for the signs we draw. Where `letters` is not empty, plain Fira Sans
@@ -36,8 +37,7 @@ class Piece:
         return self.letters or "".join(cluster.text for cluster in self.clusters)
 
 
-@dataclass(frozen=True, slots=True)
-class _Letter:
+class _Letter(Struct, frozen=True):
     """A character that is set, the text it stands for, and how it is set."""
 
     shown: str

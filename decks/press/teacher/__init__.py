@@ -1,8 +1,10 @@
 """The teacher's pages, in the order of use: make it, run it, score it, check it, keep it."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from itertools import accumulate
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.deck import Deck
 from decks.layout.flow import Block
@@ -30,8 +32,7 @@ from decks.recipe import Activity, Dealing
 __all__ = ["teacher_pages"]
 
 
-@dataclass(frozen=True, slots=True)
-class Chapter:
+class Chapter(Struct, frozen=True):
     """Some pages of the file, and what they are called where its contents are told."""
 
     name: str

@@ -1,7 +1,8 @@
 """The call sheet: what the teacher says, accepts and lets the class do, in calling order."""
 
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from decks.deck import Deck
 from decks.layout.flow import Block

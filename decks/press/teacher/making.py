@@ -1,6 +1,6 @@
 """How to print, check, cut and pile this deck, with the caution at the paper cutter."""
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from decks.deck import Deck
 from decks.layout.flow import Block

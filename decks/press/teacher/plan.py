@@ -1,7 +1,8 @@
 """The cut plan: a small leaf from above, with its cuts in their order and whose pile lies where."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.deck import Deck
 from decks.layout.fitting import shorten
@@ -37,8 +38,7 @@ SHORT, SIDEWAYS, LONG = 102.0, 130.0, 165.0
 LONGEST = 250.0
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
+class Cut(Struct, frozen=True):
     """A line to cut or to fold at, in points of the page; `number` is 0 for a fold."""
 
     at: float

@@ -1,7 +1,9 @@
 """The score sheet for pencil: teams across, questions down, and sums as the lesson goes on."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.deck import Deck
 from decks.layout.fitting import shorten
@@ -39,8 +41,7 @@ LONGEST_NAME = 84.0
 RIBBON = 8.0
 
 
-@dataclass(frozen=True, slots=True)
-class Way:
+class Way(Struct, frozen=True):
     """A way to earn points: its letter on the sheet, what it stands for, and how many."""
 
     letter: str
@@ -48,8 +49,7 @@ class Way:
     points: int
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(Struct, frozen=True):
     """The columns of a sheet; `ways` are those with a place to tick, none for a number."""
 
     names: tuple[str, ...]

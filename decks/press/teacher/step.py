@@ -1,7 +1,8 @@
 """One thing for the teacher to do."""
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from msgspec import Struct
 
 
 class Shown(StrEnum):
@@ -14,8 +15,7 @@ class Shown(StrEnum):
     LEAVES = "which leaves are whose"
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(Struct, frozen=True):
     """A title of a few words, how it is done, and what is drawn with it."""
 
     title: str

@@ -1,7 +1,8 @@
 """Tables without boxes: a grey head, hairlines between rows, the thing to say largest."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
@@ -22,8 +23,7 @@ FIRST = TEXT_ASCENT * 11
 """Where the first baseline of every cell lies, so that a row's first lines stand level."""
 
 
-@dataclass(frozen=True, slots=True)
-class Column:
+class Column(Struct, frozen=True):
     """A column of a table: its head, a text or a frame; its width and the gap in it, in points."""
 
     head: str | Frame

@@ -1,8 +1,10 @@
 """Setting plain type: paragraphs, rows of a table, steps, panels, as frames."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from functools import lru_cache
+
+from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.layout.breaking import fill_text
 from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
@@ -21,8 +23,7 @@ It is set wider than the few words on a card: see `layout/fitting.py`."""
 PANEL_PADDING = 11
 
 
-@dataclass(frozen=True, slots=True)
-class Style:
+class Style(Struct, frozen=True):
     """How a text is set: size in points, weight and tone."""
 
     size: float

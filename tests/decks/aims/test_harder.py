@@ -1,10 +1,9 @@
 """A harder deck: at the target, without what is known, with what was missed, mostly new."""
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from strategies import TOPICS, card
 from support.classes import history, recipe
 

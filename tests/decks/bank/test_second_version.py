@@ -1,9 +1,8 @@
 """The second version of a guide: the same blanks in the same order, and a harder bank."""
 
-from dataclasses import replace
-
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from strategies import card, decks
 
 from cards.item import Kind, folded

@@ -1,10 +1,10 @@
-from dataclasses import replace
 from itertools import pairwise
 from random import Random
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from cards.content import Cell, ExerciseRow
 from cards.place import Place

@@ -9,11 +9,11 @@ import io
 import re
 import zipfile
 from collections import Counter
-from dataclasses import replace
 from random import Random
 
 import openpyxl
 import pytest
+from msgspec.structs import replace
 from strategies import TEAMS, card
 from support.office import converted, needs_office
 

@@ -2,11 +2,11 @@
 
 import io
 import math
-from dataclasses import replace
 
 import openpyxl
 import pytest
 from coloraide import Color
+from msgspec.structs import replace
 from strategies import TEAMS, card
 
 from decks.activities import make_deck

@@ -6,10 +6,9 @@ difficulties about -1.2 with one of 1.2, so that about three of four answers are
 judges difficulty with an error of .8 and calls a third of the items easy, medium and hard each.
 """
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from scipy.stats import spearmanr
 from support.marking import Book, for_class, items
 from support.tables import table

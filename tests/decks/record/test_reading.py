@@ -1,11 +1,11 @@
 """A deck comes back from its record alone, and prints as it did."""
 
-from dataclasses import replace
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
 from hypothesis import given, settings
+from msgspec.structs import replace
 from support.records import COLOPHON, CRAB, deck_of, put_down, recipes, rows
 
 from decks.activities import make_deck
@@ -99,7 +99,11 @@ def test_pictures_come_back_with_their_bytes_or_only_their_digests(tmp_path):
     assert CRAB.data in {card.item.image.data for card in opened.cards if card.item.image}
     (tmp_path / "pictures").rename(tmp_path / "gone")
     told = read_record(tmp_path, pictures=False).deck
-    assert [card.item for card in told.cards] == [card.item for card in opened.cards]
+    assert [card.item for card in told.cards] == [without_bytes(card.item) for card in opened.cards]
+
+
+def without_bytes(item):
+    return replace(item, image=item.image and replace(item.image, data=b""))
 
 
 def test_a_record_can_be_named_itself(tmp_path):

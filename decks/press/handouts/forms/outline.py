@@ -1,7 +1,8 @@
 """The outline of a figure whose parts have room to write in; a drawing of our own."""
 
 import math
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.layout.frame import Curve, Line
 from decks.press.handouts.forms.writing import Point, straight
@@ -23,8 +24,7 @@ INNER = 38.0
 IN = 15.0
 
 
-@dataclass(frozen=True, slots=True)
-class Room:
+class Room(Struct, frozen=True):
     """A part of the figure to write in: its upper left corner, width and height, in points."""
 
     x: float
@@ -33,8 +33,7 @@ class Room:
     height: float
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(Struct, frozen=True):
     """A figure of a width and height; its rooms are measured from the lower left corner."""
 
     width: float

@@ -1,7 +1,8 @@
 """What a planning sheet has room for, before it is drawn."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.bank.hints import hint_of
 from decks.lesson import Story
@@ -13,8 +14,7 @@ UNEVEN = 3
 """Headings that differ by more details than this have each its own number of places."""
 
 
-@dataclass(frozen=True, slots=True)
-class Heading:
+class Heading(Struct, frozen=True):
     """A place for a heading, with its number, a hint or none, and how many details it has room for.
 
     `number` counts from 1.
@@ -25,8 +25,7 @@ class Heading:
     hint: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
+class Plan(Struct, frozen=True):
     """The headings of a sheet, and the room for it in points: `first` on its first page."""
 
     headings: tuple[Heading, ...]

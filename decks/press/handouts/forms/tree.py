@@ -1,7 +1,8 @@
 """A tree: a trunk from the main idea, a branch for each heading, a twig for each detail."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+
+from msgspec import Struct
 
 from decks.layout.flow import Block
 from decks.layout.frame import Curve, Frame, Line, Placed, Thing
@@ -32,8 +33,7 @@ TWIGS = 6
 LEAF = 9.0
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Struct, frozen=True):
     """Some of a heading's details; `first` and `last` of it, `ends` where the tree ends with it."""
 
     heading: Heading

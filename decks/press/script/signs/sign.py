@@ -5,8 +5,9 @@ or about the axis of the figures, as plus and minus do.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import TypeAlias
+
+from msgspec import Struct
 
 from decks.press.script.signs import outlines as o
 
@@ -18,8 +19,7 @@ LINE = {False: 77, True: 112}
 Drawing: TypeAlias = Callable[[float], list[o.Outline]]
 
 
-@dataclass(frozen=True, slots=True)
-class Sign:
+class Sign(Struct, frozen=True):
     """A sign and how much room it takes, in thousandths of an em."""
 
     room: float

@@ -1,9 +1,10 @@
 """Drawn outlines as a TrueType file, with the tables that a PDF needs (OpenType specification)."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from struct import pack
+
+from msgspec import Struct
 
 from decks.press.script.composing import file_of
 from decks.press.script.signs.outlines import Outline
@@ -18,8 +19,7 @@ ON_CURVE, OVERLAPPING = 0x01, 0x40
 """Flags of a point: it lies on the outline; outlines of this glyph lie over one another."""
 
 
-@dataclass(frozen=True, slots=True)
-class Drawn:
+class Drawn(Struct, frozen=True):
     """Outlines in thousandths of an em, and how far the glyph moves on."""
 
     outlines: Sequence[Outline]

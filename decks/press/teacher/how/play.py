@@ -1,18 +1,16 @@
 """How an activity goes, in words, before anything is set on a page."""
 
-from dataclasses import dataclass
+from msgspec import Struct
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(Struct, frozen=True):
     """Something to do or to know: a title of a few words, and how it is done."""
 
     title: str
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Play:
+class Play(Struct, frozen=True):
     """A lesson that can be run from one page.
 
     `name` says what is done, `lasts` for how long. `needs` and `setting` are made ready before the

@@ -1,8 +1,7 @@
 """The call sheet, as words and frames before any PDF."""
 
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 from strategies import TEAMS, card
 from support.flown import flown, is_on_page, things
 

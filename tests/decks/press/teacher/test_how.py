@@ -1,10 +1,9 @@
 """How a lesson is run, as words and as the height of a page."""
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from strategies import TEAMS, card
 
 from cards.item import Kind
