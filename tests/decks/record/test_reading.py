@@ -142,3 +142,11 @@ def test_shares_that_marks_have_moved_come_back_and_no_others():
     read, text = came_back(replace(deck, shares=moved))
     assert read.deck.shares == moved
     assert write(read.deck, read.colophon) == text
+
+
+def test_every_team_and_every_card_has_a_line_of_its_own(tmp_path):
+    deck = deck_of(PLAIN)
+    put_down(deck, tmp_path)
+    lines = (tmp_path / "deck.json").read_text(encoding="utf-8").splitlines()
+    assert len([line for line in lines if line.startswith('  {"name": ')]) == 2 * len(deck.owners)
+    assert len([line for line in lines if line.startswith('  {"label": ')]) == len(deck.cards)
