@@ -3,12 +3,6 @@
 import sys
 from types import ModuleType
 
-from cards.unseen import unseen
-
 # reportlab would otherwise run files of these names from the user's home, and draw by them
 for _name in ("reportlab_mods", "reportlab_settings"):
     sys.modules.setdefault(_name, ModuleType(_name))
-
-# reportlab loads the shaping engine whenever it is there, used or not; most decks need none of it
-with unseen("uharfbuzz"):
-    import reportlab.pdfbase.ttfonts  # noqa: F401

@@ -19,7 +19,8 @@ from decks.press.inks import GREY_RIBBON
 from decks.press.pictures import Printed, printed_in, ready_all
 from decks.press.told import told
 from decks.press.type import plain
-from decks.press.type.plain import REGULAR, load
+from decks.press.type.embedded import load
+from decks.press.type.plain import REGULAR
 from decks.press.type.showing import Letters
 from decks.recipe import Flip, Ink
 from decks.team import Team

@@ -10,7 +10,8 @@ from support.workbooks import fill
 
 WORDS = [["Word", "Meaning"], *([f"word{n}", f"the meaning of number {n}"] for n in range(8))]
 SOLVER = ("highspy", "numpy")
-SHAPES_AND_PICTURES = ("uharfbuzz", "resvg_py")
+FONTS = "uharfbuzz"
+SHAPES_AND_PICTURES = ("decks.press.script.shaping", "decks.press.script.faces", "resvg_py")
 LATER_THAN_CHECKING = ("decks.dealing", "decks.choosing", "decks.bank", "decks.press.handouts")
 
 RUN = """
@@ -43,7 +44,7 @@ def test_help_loads_no_library_but_that_of_the_command_line(loaded_by):
     heavy = {"reportlab", "openpyxl", "xlsxwriter", "pandas", "PIL", "platformdirs"}
     ours = {"cards.reading", "cards.checking", "decks.printers", "decks.press", "decks.layout"}
     for arguments in (["--help"], ["build", "--help"], ["align", "--help"]):
-        assert not loaded_by(*arguments) & {*heavy, *SOLVER, *SHAPES_AND_PICTURES, *ours}
+        assert not loaded_by(*arguments) & {*heavy, FONTS, *SOLVER, *SHAPES_AND_PICTURES, *ours}
 
 
 def test_a_blank_workbook_needs_no_page(loaded_by):
@@ -53,9 +54,16 @@ def test_a_blank_workbook_needs_no_page(loaded_by):
     assert not loaded & {*not_needed, *SOLVER}
 
 
-@pytest.mark.parametrize(("file", "also"), [("w.csv", {"openpyxl"}), ("w.xlsx", set())])
-def test_checking_loads_nothing_that_deals_or_writes(loaded_by, file, also):
-    not_needed = {"xlsxwriter", "pandas", *SOLVER, *SHAPES_AND_PICTURES, *LATER_THAN_CHECKING}
+@pytest.mark.parametrize(("file", "also"), [("w.csv", {"openpyxl", "PIL"}), ("w.xlsx", set())])
+def test_checking_loads_nothing_that_deals_draws_or_writes(loaded_by, file, also):
+    not_needed = {
+        "reportlab",
+        "xlsxwriter",
+        "pandas",
+        *SOLVER,
+        *SHAPES_AND_PICTURES,
+        *LATER_THAN_CHECKING,
+    }
     loaded = loaded_by("check", file)
     assert "cards.checking.rules" in loaded
     assert not loaded & {*not_needed, *also}
@@ -70,6 +78,6 @@ def test_a_build_loads_the_library_of_its_own_kind_of_file_and_no_solver_for_cop
     assert not loaded & {"pandas", *SOLVER, *SHAPES_AND_PICTURES, *also}
 
 
-@pytest.mark.parametrize("name", [*SOLVER, *SHAPES_AND_PICTURES])
+@pytest.mark.parametrize("name", [FONTS, *SOLVER, *SHAPES_AND_PICTURES])
 def test_what_is_watched_for_is_there_to_be_loaded(name):
     assert find_spec(name)

@@ -13,7 +13,8 @@ from reportlab.pdfbase.pdfdoc import PDFArray, PDFDictionary, PDFStream, PDFZCom
 
 from decks.press.script.glyphs import Cluster, Part
 from decks.press.script.to_unicode import to_unicode
-from decks.press.type import plain
+from decks.press.type.embedded import font
+from decks.press.type.plain import font_name
 
 SYMBOLIC = 4
 
@@ -80,7 +81,7 @@ class PdfFont(ABC):
 
     def _descriptor(self, document: Any, base: str, data: bytes) -> Any:  # noqa: ANN401
         """Return the descriptor; with the heights of plain type, a mixed line reads as one."""
-        like = plain.font(plain.font_name(strong=self.strong)).face
+        like = font(font_name(strong=self.strong)).face
         return document.Reference(
             PDFDictionary(
                 {

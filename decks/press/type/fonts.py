@@ -4,15 +4,11 @@ Plain Latin, Greek and Cyrillic are set in Fira Sans letter by letter. Whatever 
 shaped, and only then are the shaping engine and the other faces loaded.
 """
 
-import struct
 import unicodedata
 from functools import cache
 
 from decks.layout.runs import Run
 from decks.press.type import plain
-from decks.press.type.plain import REGULAR, font_name, load
-
-__all__ = ["REGULAR", "font_name", "letter_height", "load", "measure", "unprintable"]
 
 
 @cache
@@ -34,19 +30,10 @@ def letter_height(text: str, strong: bool = False) -> float:  # noqa: FBT001, FB
     """
     if plain.is_plain(text):
         small = any(map(str.islower, text))
-        return _height("x" if small else "H", font_name(strong=strong))
+        return plain.top_of("x" if small else "H", strong=strong)
     from decks.press.script.heights import least_height  # noqa: PLC0415 (loaded when it is needed)
 
     return least_height(text, strong=strong)
-
-
-@cache
-def _height(letter: str, name: str) -> float:
-    """Return how far a letter's outline rises above the baseline: yMax of its glyf entry."""
-    face = plain.font(name).face
-    start = face.seek_table("glyf") + face.glyphPos[face.charToGlyph[ord(letter)]]
-    top: int = struct.unpack_from(">h", face._ttf_data, start + 8)[0]  # noqa: SLF001
-    return float(top / face.unitsPerEm)
 
 
 def unprintable(text: str) -> list[str]:

@@ -1,15 +1,10 @@
-"""Fira Sans in its two weights: the plain type of every page, set letter by letter."""
+"""Fira Sans in its two weights: the plain type of every page, measured letter by letter."""
 
 import unicodedata
-from collections.abc import Sequence
 from functools import cache
-from importlib.resources import as_file, files
+from importlib.resources import files
 
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
-from reportlab.pdfgen.canvas import Canvas
-
-from decks.layout.runs import Run
+import uharfbuzz as hb
 
 REGULAR = "FiraSans-Regular"
 STRONG = "FiraSans-SemiBold"
@@ -20,19 +15,39 @@ def font_name(*, strong: bool) -> str:
     return STRONG if strong else REGULAR
 
 
+def font_data(name: str) -> bytes:
+    """Return the file of a weight (TrueType)."""
+    return (files("fontpkg_fira_sans") / "files" / f"{name}.ttf").read_bytes()
+
+
+class _Weight:
+    """A weight, and how wide its letters are."""
+
+    def __init__(self, name: str) -> None:
+        face = hb.Face(hb.Blob(font_data(name)))
+        self.font, self.em = hb.Font(face), face.upem
+        self.advances = _Advances(self.font)
+
+    def has(self, letter: str) -> bool:
+        return self.font.get_nominal_glyph(ord(letter)) is not None
+
+
+class _Advances(dict[str, int]):
+    """The widths of letters in the font's own units, each looked up once."""
+
+    def __init__(self, font: hb.Font) -> None:
+        super().__init__()
+        self._font = font
+
+    def __missing__(self, letter: str) -> int:
+        glyph = self._font.get_nominal_glyph(ord(letter)) or 0
+        self[letter] = self._font.get_glyph_h_advance(glyph)
+        return self[letter]
+
+
 @cache
-def font(name: str) -> TTFont:
-    """Return a weight, known to the press from then on."""
-    with as_file(files("fontpkg_fira_sans") / "files" / f"{name}.ttf") as path:
-        loaded = TTFont(name, str(path))
-    pdfmetrics.registerFont(loaded)
-    return loaded
-
-
-def load() -> None:
-    """Make both weights known to the press."""
-    for name in (REGULAR, STRONG):
-        font(name)
+def _weight(name: str) -> _Weight:
+    return _Weight(name)
 
 
 @cache
@@ -44,7 +59,7 @@ def has(letter: str) -> bool:
     """
     if unicodedata.category(letter) in {"Mn", "Me", "Cc", "Cf", "Co"}:
         return False
-    return all(ord(letter) in font(name).face.charToGlyph for name in (REGULAR, STRONG))
+    return all(_weight(name).has(letter) for name in (REGULAR, STRONG))
 
 
 def is_plain(text: str) -> bool:
@@ -54,12 +69,13 @@ def is_plain(text: str) -> bool:
 
 def width_of(text: str, *, strong: bool) -> float:
     """Return the width of a plain text in ems."""
-    return float(font(font_name(strong=strong)).stringWidth(text, 1))
+    weight = _weight(font_name(strong=strong))
+    return float(sum(map(weight.advances.__getitem__, text)) / weight.em)
 
 
-def draw(canvas: Canvas, runs: Sequence[Run], x: float, y: float, size: float) -> None:
-    """Draw plain runs beside one another, from a baseline at (x, y), in the canvas's colour."""
-    for run in runs:
-        canvas.setFont(font_name(strong=run.strong), size * run.scale)
-        canvas.drawString(x, y + run.rise * size, run.text)
-        x += width_of(run.text, strong=run.strong) * run.scale * size
+@cache
+def top_of(letter: str, *, strong: bool) -> float:
+    """Return how far a letter's outline rises above the baseline, in ems."""
+    weight = _weight(font_name(strong=strong))
+    box = weight.font.get_glyph_extents(weight.font.get_nominal_glyph(ord(letter)))
+    return float(box.y_bearing / weight.em)

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from reportlab.pdfgen.canvas import Canvas
 
 from decks.layout.runs import Run
-from decks.press.type.plain import font, font_name, width_of
+from decks.press.type.embedded import font
+from decks.press.type.plain import font_name, width_of
 
 _ESCAPED = re.compile(r"[\\()]")
 
