@@ -51,6 +51,10 @@ def stoppable() -> Iterator[None]:
     before = dict(_taken_over())
     try:
         yield
+    except Exception:
+        # until Python 3.12 a class that is being made turns whatever is raised into an error
+        heed()
+        raise
     finally:
         for number, handler in before.items():
             signal.signal(number, handler)

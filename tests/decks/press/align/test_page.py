@@ -102,5 +102,7 @@ def test_the_file_asks_for_the_flip_it_names_and_is_the_same_every_time():
             assert pdf.Root.ViewerPreferences.Duplex == wish
             assert pdf.Root.ViewerPreferences.PrintScaling == "/None"
             assert pdf.check_pdf_syntax() == []
-            shapes = [tuple(round(float(edge)) for edge in page.mediabox[2:]) for page in pdf.pages]
+            shapes = [
+                tuple(round(float(edge)) for edge in list(page.mediabox)[2:]) for page in pdf.pages
+            ]
         assert shapes == [(612, 792), (612, 792), (792, 612), (792, 612)]
