@@ -2,12 +2,8 @@
 
 from msgspec import Struct
 
-from decks.layout.units import inch, mm
+from decks.layout.units import mm
 from decks.press.type.setting import HEADING, NOTE, TITLE, Style
-
-WIDE_RULED = inch(11 / 32)
-"""From line to line on the paper that the youngest of a school write on: wide ruled in the United
-States, 8.7 mm. No line of a guide has less room above it."""
 
 
 class GuideType(Struct, frozen=True):
@@ -15,7 +11,9 @@ class GuideType(Struct, frozen=True):
 
     `row` is the least height of a clue with its line; `next_line` is from one line of an answer to
     the next; `letters` says how many letters a hand sets on a line. `beside` says whether the lines
-    stand beside their clue, as long as that is short, or always below.
+    stand beside their clue, as long as that is short, or always below. No line has less room above
+    it than on wide ruled paper of the United States, on which the youngest of a school write: 11/32
+    of an inch.
     """
 
     title: Style

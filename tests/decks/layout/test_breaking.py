@@ -5,10 +5,10 @@ import itertools
 import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
+from support.typewriter import broken, typewriter
 
 from cards.style import Span, TextStyle
-from decks.layout import breaking
-from decks.layout.breaking import break_evenly
+from decks.layout.breaking import break_evenly, count_lines, fill_text
 from decks.layout.prose import prose_of
 from decks.layout.runs import Styled, plain
 
@@ -18,22 +18,13 @@ texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, ma
 columns = st.floats(min_value=1, max_value=30)
 
 
-def typewriter(text, strong=False):
-    return len(text) * (0.6 if strong else 0.5)
-
-
-def break_text(text, column, measure):
-    broken = breaking.break_prose(prose_of(Styled(text), measure), column)
-    return broken and [plain(line) for line, _ in broken]
-
-
-def fill_text(text, column, measure):
-    return [plain(line) for line in breaking.fill_text(Styled(text), column, measure=measure)]
+def filled(text, column):
+    return [plain(line) for line in fill_text(Styled(text), column, measure=typewriter)]
 
 
 @given(text=texts, column=columns)
 def test_no_word_is_lost_and_no_line_is_wider_than_the_column(text, column):
-    lines = break_text(text, column, measure=typewriter)
+    lines = broken(text, column)
     if lines is None:
         assert max(typewriter(word) for word in text.split()) > column
     else:
@@ -43,14 +34,14 @@ def test_no_word_is_lost_and_no_line_is_wider_than_the_column(text, column):
 
 @given(text=texts, column=columns)
 def test_running_text_splits_a_word_that_is_too_wide_and_loses_nothing(text, column):
-    lines = fill_text(text, column, measure=typewriter)
+    lines = filled(text, column)
     assert "".join(lines).replace(" ", "") == text.replace(" ", "")
     assert all(typewriter(line) <= column + 1e-9 for line in lines)
 
 
 def test_running_text_fills_its_lines():
     # 22 letters a line: "The strip of shore that" would be 23
-    assert fill_text("The strip of shore that is covered twice a day", 11, measure=typewriter) == [
+    assert filled("The strip of shore that is covered twice a day", 11) == [
         "The strip of shore",
         "that is covered twice",
         "a day",
@@ -139,7 +130,7 @@ def test_prices_and_lone_things_weigh_as_brute_force_weighs_them(things, column)
 
 def test_the_lines_of_a_clue_are_balanced():
     # 46 letters of half an em: at least three lines of 11 ems; 18, 15 and 11 letters are most even
-    assert break_text("The strip of shore that is covered twice a day", 11, measure=typewriter) == [
+    assert broken("The strip of shore that is covered twice a day", 11) == [
         "The strip of shore",
         "that is covered",
         "twice a day",
@@ -147,27 +138,27 @@ def test_the_lines_of_a_clue_are_balanced():
 
 
 def test_the_teachers_own_line_breaks_hold():
-    assert break_text("one\n\ntwo three", 20, measure=typewriter) == ["one", "", "two three"]
+    assert broken("one\n\ntwo three", 20) == ["one", "", "two three"]
 
 
 def test_a_non_breaking_space_holds_its_words_together():
-    assert break_text("about 5\N{NO-BREAK SPACE}km", 4, measure=typewriter) == [
+    assert broken("about 5\N{NO-BREAK SPACE}km", 4) == [
         "about",
         "5\N{NO-BREAK SPACE}km",
     ]
 
 
 def test_a_blank_text_is_one_blank_line():
-    assert break_text("", 5, measure=typewriter) == [""]
+    assert broken("", 5) == [""]
 
 
-@pytest.mark.parametrize("broken", [break_text, fill_text])
-def test_each_of_the_teachers_lines_is_broken_and_counted_by_itself(broken):
+@pytest.mark.parametrize("parted", [broken, filled])
+def test_each_of_the_teachers_lines_is_broken_and_counted_by_itself(parted):
     # 8 letters a line
     text = "one two three\nfour\nfive six seven"
     lines = ["one two", "three", "four", "five six", "seven"]
-    assert broken(text, 4, measure=typewriter) == lines
-    assert breaking.count_lines(prose_of(Styled(text), typewriter), 4) == len(lines)
+    assert parted(text, 4) == lines
+    assert count_lines(prose_of(Styled(text), typewriter), 4) == len(lines)
 
 
 @pytest.mark.parametrize(
@@ -185,13 +176,13 @@ def test_each_of_the_teachers_lines_is_broken_and_counted_by_itself(broken):
 )
 def test_a_lone_short_word_at_the_end_of_running_text_has_company_where_it_fits(letters, lines):
     text = lines.replace(" |", "")
-    assert fill_text(text, letters / 2, measure=typewriter) == lines.split(" | ")
+    assert filled(text, letters / 2) == lines.split(" | ")
 
 
 def test_a_word_that_is_split_keeps_its_weight_and_its_styles():
     spans = (Span(0, 4, TextStyle.RAISED),)
     for styled in (Styled("tidepools", strong=True), Styled("tidepools", strong=True, spans=spans)):
-        lines = breaking.fill_text(styled, 1.8, measure=typewriter)
+        lines = fill_text(styled, 1.8, measure=typewriter)
         runs = [run for line in lines for run in line]
         assert all(run.strong is True for run in runs)
         raised = "".join(run.text for run in runs if run.style is TextStyle.RAISED)
@@ -200,4 +191,4 @@ def test_a_word_that_is_split_keeps_its_weight_and_its_styles():
 
 def test_the_pieces_of_a_word_fill_their_lines():
     # three letters are 1.5 ems
-    assert fill_text("abcdefgh", 1.5, measure=typewriter) == ["abc", "def", "gh"]
+    assert filled("abcdefgh", 1.5) == ["abc", "def", "gh"]

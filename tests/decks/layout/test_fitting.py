@@ -3,6 +3,7 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from support.typewriter import typewriter
 
 from decks.layout.fitting import LADDER, fit, height_at, shorten, words_that_fit
 from decks.layout.runs import Styled, plain
@@ -10,10 +11,6 @@ from decks.layout.runs import Styled, plain
 texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, max_size=40).map(
     " ".join
 )
-
-
-def typewriter(text, strong=False):
-    return len(text) * (0.6 if strong else 0.5)
 
 
 def test_a_word_takes_the_largest_size_that_the_width_allows():

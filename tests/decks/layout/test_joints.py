@@ -5,21 +5,13 @@ import itertools
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from support.typewriter import broken, typewriter
 
 from decks.layout.balance import break_full
-from decks.layout.breaking import break_prose, fill_text
+from decks.layout.breaking import fill_text
 from decks.layout.joints import HELD, is_lone, joints_of
 from decks.layout.prose import groups_of, prose_of
 from decks.layout.runs import Styled, plain
-
-
-def typewriter(text, strong=False):  # noqa: ARG001 (as a measure is called)
-    return len(text) * 0.5
-
-
-def lines_of(text, column):
-    broken = break_prose(prose_of(Styled(text), typewriter), column)
-    return broken and [plain(line) for line, _ in broken]
 
 
 @pytest.mark.parametrize(
@@ -62,7 +54,7 @@ def lines_of(text, column):
     ],
 )
 def test_lines_break_where_a_person_would_break_them(letters, lines):
-    assert lines_of(lines.replace(" | ", " "), letters / 2) == lines.split(" | ")
+    assert broken(lines.replace(" | ", " "), letters / 2) == lines.split(" | ")
 
 
 words = st.one_of(
@@ -93,7 +85,7 @@ texts = st.lists(words, min_size=1, max_size=12).map(" ".join)
 
 @given(text=texts, column=st.floats(min_value=4.5, max_value=20))
 def test_words_keep_their_order_and_lines_their_width_and_no_line_is_spent(text, column):
-    lines = lines_of(text, column)
+    lines = broken(text, column)
     assert " ".join(lines) == text
     assert all(typewriter(line) <= column + 1e-9 for line in lines)
     (prose,) = prose_of(Styled(text), typewriter)
@@ -103,7 +95,7 @@ def test_words_keep_their_order_and_lines_their_width_and_no_line_is_spent(text,
 
 @given(text=texts, column=st.floats(min_value=4.5, max_value=20))
 def test_what_belongs_together_is_parted_only_where_it_is_wider_than_the_column(text, column):
-    ends = [line.split(" ") for line in lines_of(text, column)]
+    ends = [line.split(" ") for line in broken(text, column)]
     (prose,) = prose_of(Styled(text), typewriter)
     at = 0
     for line in ends[:-1]:
@@ -121,7 +113,7 @@ def test_no_short_word_is_alone_where_any_break_into_as_many_lines_avoids_it(tex
     def lone(lines):
         return len(lines) > 1 and any(" " not in line and is_lone(line) for line in lines)
 
-    lines = lines_of(" ".join(text), column / 2)
+    lines = broken(" ".join(text), column / 2)
     inner = itertools.combinations(range(1, len(text)), len(lines) - 1)
     ways = [
         [" ".join(text[a:b]) for a, b in itertools.pairwise([0, *ends, len(text)])]
@@ -224,5 +216,5 @@ def test_only_what_is_wider_than_the_column_is_parted():
 
 
 def test_texts_in_scripts_without_spaces_are_one_word_and_do_no_harm():
-    assert lines_of("\u6f6e\u9593\u5e26", 5) == ["\u6f6e\u9593\u5e26"]
-    assert lines_of("\u0e19\u0e49" * 40, 5) is None
+    assert broken("\u6f6e\u9593\u5e26", 5) == ["\u6f6e\u9593\u5e26"]
+    assert broken("\u0e19\u0e49" * 40, 5) is None

@@ -3,6 +3,7 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from support.typewriter import typewriter
 
 from cards.style import Span, TextStyle
 from decks.layout.breaking import break_prose
@@ -10,10 +11,6 @@ from decks.layout.prose import prose_of
 from decks.layout.runs import SMALL, Run, Styled, lines_of, plain, runs_of, width_of, words_of
 
 BOLD, RAISED, LOWERED = TextStyle.BOLD, TextStyle.RAISED, TextStyle.LOWERED
-
-
-def typewriter(text, strong=False):
-    return len(text) * (0.6 if strong else 0.5)
 
 
 @st.composite
