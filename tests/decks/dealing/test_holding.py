@@ -59,6 +59,7 @@ def test_an_exchange_changes_loads_and_clashes_as_if_all_were_counted_afresh(dra
         hands = [[n for n, owner in enumerate(owners) if owner == team] for team in range(3)]
         assert holding.owners == owners
         sums = [[sum(load[n] for n in hand) for hand in hands] for load in loads]
+        assert holding.sums == sums
         clashes = sum(clashes_in([items[n] for n in hand]) for hand in hands)
         assert holding.standing() == (*(max(held) - min(held) for held in sums), clashes)
         for team, cells in enumerate(holding.free):
@@ -76,3 +77,10 @@ def test_a_fence_counts_the_cards_of_each_of_its_spans():
     assert holding.held == [[1, 0], [2, 1]]
     holding.exchange(1, 0, ((2,), (0,)))
     assert holding.held == [[1, 1], [2, 0]]
+
+
+def test_a_card_clashes_with_the_rivals_in_its_hand_only():
+    items = [card(n, answer=word) for n, word in enumerate(["ebb", "ebb", "ebb", "flood"])]
+    homes, weights = [None] * 4, (1, 1, 1, 1)
+    holding = held_by(items, homes, [0, 0, 1, 0], 2, (weights, weights))
+    assert [holding.clashes_of(item) for item in range(4)] == [1, 1, 0, 0]

@@ -1,8 +1,13 @@
 """Cards that could answer each other's blank are parted where that costs nothing."""
 
+from itertools import combinations, product
+
+from hypothesis import given
+from hypothesis import strategies as st
 from strategies import TEAMS, card
 
 from decks.dealing import Goal, deal_shares
+from decks.dealing.rivals import NO_RIVALS, clashes_in, fewest_clashes, rivals_among
 
 
 def clashes(items, teams):
@@ -53,3 +58,43 @@ def test_levels_are_not_made_uneven_to_part_rivals():
     ]
     deal = deal_shares(items, TEAMS[:2], "shore")
     assert [goal.reached for goal in deal.goals] == [0, 0, 0, 0, 0, 0, 2]
+
+
+@given(st.lists(st.tuples(*[st.sampled_from(["ebb", "flood", "slack", "neap"])] * 2), max_size=9))
+def test_a_pair_clashes_once_if_the_answer_of_one_is_right_for_the_other(texts):
+    right = [{answer, also} for answer, also in texts]
+    pairs = sum(
+        texts[one][0] in right[other] or texts[other][0] in right[one]
+        for one, other in combinations(range(len(texts)), 2)
+    )
+    hand = [card(n, answer=answer, also_right=(also,)) for n, (answer, also) in enumerate(texts)]
+    assert clashes_in(hand) == pairs
+
+
+def pairs_in(hand):
+    return sum(one == other for one, other in combinations(hand, 2))
+
+
+@given(
+    st.lists(st.tuples(st.sampled_from("xy"), st.sampled_from([None, None, 0, 1, 2])), max_size=6)
+)
+def test_of_equal_answers_no_deal_has_fewer_pairs_than_are_told(drawn):
+    homes = [home for _answer, home in drawn]
+    deals = product(*[range(3) if home is None else [home] for home in homes])
+    fewest = min(
+        sum(
+            pairs_in(
+                [answer for (answer, _), owner in zip(drawn, owners, strict=True) if owner == n]
+            )
+            for n in range(3)
+        )
+        for owners in deals
+    )
+    items = [card(n, answer=answer) for n, (answer, _home) in enumerate(drawn)]
+    assert fewest_clashes(items, homes, 3) == fewest
+
+
+def test_an_item_whose_answer_is_right_nowhere_else_has_no_rivals():
+    items = [card(0, answer="ebb"), card(1, answer="flood"), card(2, also_right=("ebb",))]
+    alone = [number == NO_RIVALS for number in rivals_among(items).answer]
+    assert alone == [False, True, False]

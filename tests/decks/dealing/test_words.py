@@ -6,7 +6,6 @@ from cards.item import Kind
 from decks.dealing import (
     Deal,
     Goal,
-    chance_sentence,
     deal_copies,
     deal_shares,
     deal_warnings,
@@ -62,6 +61,14 @@ def test_hands_of_unlike_size():
     )
 
 
+def test_hands_that_differ_by_two():
+    pinned = [card(n, team="Otter") for n in range(4)]
+    assert sentence([*pinned, *map(card, range(4, 10))]) == (
+        "The smallest hand has 2 cards, the largest 4 cards. "
+        "With 4 cards set to Otter, no deal can be more even."
+    )
+
+
 def test_up_to_three_teams_with_items_of_their_own_are_listed():
     pinned = [card(n, team=TEAMS[n % 3]) for n in range(6)]
     skewed = [card(n, team="Heron") for n in range(6, 10)]
@@ -102,6 +109,13 @@ def test_what_is_not_proven_is_not_claimed():
     )
 
 
+def test_the_one_value_of_which_cards_differ_most_is_named():
+    hand = tuple(card(n) for n in range(4))
+    counts = (("Zones", (1, 1)), ("Birds", (0, 1)), ("Tides", (3, 1)))
+    deal = Deal((hand, hand[:3]), (Goal("topic", 2, 1, counts),))
+    assert "Cards of topic “Tides” differ by up to 2." in fairness_sentence(deal, TEAMS[:2])
+
+
 def test_copies_one_team_and_no_cards():
     items = [card(n, n % 3 + 1) for n in range(24)]
     assert sentence(items, deal=deal_copies) == "Every team has the same 24 cards."
@@ -110,43 +124,21 @@ def test_copies_one_team_and_no_cards():
     assert sentence([card(0)]) == "One team has 1 card, 3 teams have none."
 
 
-def chances(*values):
-    hands = tuple((card(n),) for n in range(len(values)))
-    return chance_sentence(Deal(hands, (), values), TEAMS[: len(values)])
-
-
-def test_every_team_is_told_how_often_it_finishes_first():
-    assert chances(0.246, 0.254, 0.25, 0.25) == (
-        "If every team is equally good, each finishes first about 25 times in 100."
-    )
-    assert chances(0.4, 0.6) == (
-        "If every team is equally good, Heron finishes first about 40 times in 100, Otter 60; "
-        "an equal chance is 50 in 100."
-    )
-
-
-def test_many_teams_are_told_the_least_and_the_most():
-    assert chances(*[0.08] * 6, *[0.09] * 5, 0.07) == (
-        "If every team is equally good, each finishes first about 7.0 to 9.0 times in 100; "
-        "an equal chance is 8.3 in 100."
-    )
-
-
-def test_without_a_race_nothing_is_said_of_chances():
-    assert chance_sentence(deal_shares([], TEAMS[:3], "shore"), TEAMS[:3]) == ""
-    assert chance_sentence(deal_shares([card(0)], TEAMS[:1], "shore"), TEAMS[:1]) == ""
-
-
-def test_copies_give_every_team_the_same_chance():
-    deal = deal_copies([card(0), card(1)], TEAMS[:4], "shore")
-    assert deal.chances == (0.25,) * 4
-
-
 def test_teams_without_a_card_are_warned_of():
     pinned = [card(0, team="Heron"), card(1, team="Otter")]
     assert deal_warnings(deal_shares(pinned, TEAMS[:4], "shore"), TEAMS[:4]) == [
         (
             "Samphire and Curlew get no card: 2 cards for 4 teams. "
+            "Add rows, clear cells of the Team column, or have fewer teams."
+        )
+    ]
+
+
+def test_one_team_without_a_card_is_warned_of():
+    dealt = deal_shares([card(n) for n in range(3)], TEAMS[:3], "shore").hands
+    assert deal_warnings(Deal((*dealt, ()), ()), TEAMS[:4]) == [
+        (
+            "Curlew gets no card: 3 cards for 4 teams. "
             "Add rows, clear cells of the Team column, or have fewer teams."
         )
     ]
