@@ -146,8 +146,6 @@ def _shake_and_even_out(evening: Evening, rng: random.Random) -> None:
 
 def _shake(evening: Evening, rng: random.Random) -> None:
     holding = evening.holding
-    if holding.stock.teams == 1:
-        return
     one, other = rng.sample(range(holding.stock.teams), 2)
     found = list(evening.effort.spend(rng.choice((alike, unlike))(holding, one, other)))
     if found:

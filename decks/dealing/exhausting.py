@@ -18,7 +18,8 @@ _STEPS = 60_000
 class Exhausting:
     """A search, item by item, for a better deal within the limits than the known one.
 
-    `standing` and `owners` hold the best deal so far. `floor` is a standing that none is below.
+    There are two teams or more, and the first of the limits is on the cards of each. `standing` and
+    `owners` hold the best deal so far. `floor` is a standing that none is below.
     """
 
     def __init__(
@@ -35,7 +36,6 @@ class Exhausting:
         self._spans = [_loose(span, limit) for limit in limits for span in limit.ranges]
         pinned = [NOBODY if home is None else home for home in stock.homes]
         self._holding = Holding(stock, pinned, fence_of(self._spans, max(stock.cells) + 1))
-        self._alike = [team not in set(stock.homes) for team in range(stock.teams)]
         self._totals = [sum(load) for load in stock.loads]
         self._left = Counter(
             span
@@ -60,7 +60,7 @@ class Exhausting:
             if standing < self.standing and self._keeps_limits():
                 self.standing, self.owners = standing, tuple(self._holding.owners)
             return
-        self._steps -= len(self._alike)  # every team is looked at
+        self._steps -= len(self._holding.held)  # every team is looked at
         item = order.pop()
         covers = self._holding.fence.covers[self._holding.stock.cells[item]]
         self._left.subtract(covers)
@@ -79,7 +79,7 @@ class Exhausting:
         held, most = self._holding.held, self._holding.fence.most
         fresh = False
         for team in range(len(held)):
-            if self._alike[team] and not any(held[team]):
+            if not any(held[team]):
                 if fresh:
                     continue
                 fresh = True
@@ -100,7 +100,7 @@ class Exhausting:
         spreads = []
         for sums, total in zip(self._holding.sums, self._totals, strict=True):
             high = max(sums)
-            spreads.append(max(0, high - (total - high) // others) if others else 0)
+            spreads.append(max(0, high - (total - high) // others))
         return (*spreads, self._holding.clashes)
 
     def _keeps_limits(self) -> bool:
