@@ -7,6 +7,7 @@ from cards.content import Content
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.item import Item
 from cards.place import Place
+from cards.reading.choices import with_the_right
 from cards.reading.columns import BACKS, columns_of
 from cards.reading.digest import digest_of
 from cards.reading.exercises import exercise_rows
@@ -98,10 +99,13 @@ def _read_headed(sheet: Sheet, headings: Headings) -> Found:
     columns = columns_of(headings.roles, last=last, kind=sheet.kind)
     if columns is None:
         return (), (_half_a_card(sheet.table, headings),)
-    start = headings.index + 1
-    items, findings = items_of(sheet.table, columns, start=start)
-    extra = cells_beyond(sheet.table, last, start=start) if sheet.table.delimited else ()
-    return items, (*headings.findings, *findings, *map(extra_field, extra))
+    table, start = sheet.table, headings.index + 1
+    unclear: tuple[Finding, ...] = ()
+    if headings.choices:
+        table, unclear = with_the_right(table, headings.choices, start=start)
+    items, findings = items_of(table, columns, start=start)
+    extra = cells_beyond(table, last, start=start) if table.delimited else ()
+    return items, (*headings.findings, *unclear, *findings, *map(extra_field, extra))
 
 
 def _left_out(table: Table) -> Finding:

@@ -3,10 +3,12 @@
 from collections.abc import Collection, Iterator, Mapping
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.quoting import quoted
+from cards.reading.choices import Choices, choices_of
 from cards.reading.column_notes import column_notes
 from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
 from cards.reading.headings import key, misspelt_role_of, role_of
@@ -41,13 +43,15 @@ _SIDES = (Role.PROMPT, Role.ANSWER)
 class Headings(Struct, frozen=True):
     """A row of headings: its index among the rows of the table, and the roles of its columns.
 
-    `complete` says whether two of the columns make a card.
+    `complete` says whether two of the columns make a card; `choices` are those in columns of their
+    own, if there are any.
     """
 
     index: int
     roles: Roles
     complete: bool
     findings: tuple[Finding, ...] = ()
+    choices: Choices | None = None
 
 
 def headings_of(table: Table) -> Headings | None:
@@ -69,11 +73,13 @@ def _candidate(table: Table, index: int) -> Headings:
     row = Row(table.rows[index].number, table.rows[index].heading_cells())
     roles = {column: role for column, cell in row.cells.items() if (role := role_of(cell.text))}
     roles = _shown_first(_canonical(roles | _two_languages(row), row), table.hidden_columns)
+    choices = choices_of(row)
+    roles |= choices.roles if choices else {}
     findings: list[Finding] = []
     for column, role in _misspelt(row, roles) if roles or not index else ():
         findings.append(_misspelt_warning(row.cells[column], role))
         roles[column] = role
-    return Headings(index, roles, pair_of(roles) is not None, tuple(findings))
+    return Headings(index, roles, pair_of(roles) is not None, tuple(findings), choices)
 
 
 def _canonical(roles: dict[int, Role], row: Row) -> dict[int, Role]:
@@ -151,7 +157,7 @@ def _with_notes(table: Table, headings: Headings) -> Headings:
         *_doubled(row, headings),
         *column_notes(table, row, headings.roles),
     ]
-    return Headings(headings.index, headings.roles, headings.complete, (*headings.findings, *notes))
+    return replace(headings, findings=(*headings.findings, *notes))
 
 
 def _rows_above(table: Table, headings: Headings) -> Iterator[Finding]:

@@ -197,3 +197,15 @@ DECK_SHEETS = (
     "Einstellungen, configuração, configurações"
 )
 EXERCISE_SHEETS = "exercise"
+CHOICES = (
+    "choice, option, answer, answer choice, opción, respuesta, alternativa, choix, proposition, "
+    "réponse, Antwort, Auswahl, Möglichkeit, opção, resposta, escolha"
+)
+"""What stands before the letter or number in the heading of a choice."""
+
+RIGHT_CHOICE = (
+    "right, correct, key, right choice, correct choice, right option, correct option, "
+    "correct letter, correcta, opción correcta, correct, bon choix, juste, richtig, correta, "
+    "alternativa correta, opção correta"
+)
+"""What heads the column that says which choice is right, besides what heads an answer."""
