@@ -2,7 +2,7 @@
 
 import csv
 from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import PurePath
 
 from cards.content import Cell
@@ -10,7 +10,7 @@ from cards.finding import UnreadableFileError
 from cards.place import Place
 from cards.reading.delimiter import delimiter_of, records_of
 from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
-from cards.reading.table import Table, clean, rows_of
+from cards.reading.table import Doubt, Table, clean, rows_of
 
 _BLANKS = " \t,;"
 _LONGEST_LINE = 1_000_000
@@ -28,8 +28,9 @@ def read_delimited(data: bytes, name: str) -> Table:
     if not text:
         return Table(name, PurePath(name).stem, (), delimited=True)
     delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
-    cells = rows_of(_cells(text, delimiter, name))
-    return Table(name, PurePath(name).stem, cells, delimited=True)
+    doubts: dict[Place, Doubt] = {}
+    rows = rows_of(_cells(text, delimiter, name, doubts))
+    return Table(name, PurePath(name).stem, rows, doubts, delimited=True)
 
 
 def _decoded(data: bytes, name: str) -> str:
@@ -72,9 +73,9 @@ def _bounded(text: str, name: str) -> str:
     return "\n".join(lines)
 
 
-def _cells(text: str, delimiter: str, name: str) -> Iterator[Cell]:
+def _cells(text: str, delimiter: str, name: str, doubts: dict[Place, Doubt]) -> Iterator[Cell]:
     rows = cells = 0
-    for row, record in enumerate(_records(text, delimiter, name), start=1):
+    for row, (record, is_torn) in enumerate(_records(text, delimiter, name), start=1):
         filled = [(column, field) for column, field in enumerate(record, start=1) if field]
         rows += bool(filled)
         cells += len(filled)
@@ -82,21 +83,53 @@ def _cells(text: str, delimiter: str, name: str) -> Iterator[Cell]:
             raise too_many_rows(name)
         if cells > MOST_CELLS:
             raise too_many_cells(name)
+        if is_torn and filled:
+            doubts[Place(name, row, filled[0][0])] = Doubt.TORN
         for column, field in filled:
             yield Cell(clean(field), Place(name, row, column))
 
 
-def _records(text: str, delimiter: str, name: str) -> Iterator[list[str]]:
-    """Yield the fields of each record; raise if a quotation mark is not closed."""
+def _records(text: str, delimiter: str, name: str) -> Iterator[tuple[list[str], bool]]:
+    """Yield the fields of each record, and whether its quotes are astray on its one line.
+
+    Raises `UnreadableFileError` if a quotation mark is not closed, or only lines below.
+    """
+    lines, start = text.split("\n"), 0
     try:
         for record in records_of(f"{text}\n{_END}", delimiter):
             if record == [_END]:
                 return
-            yield record
+            end = start + 1 + sum(field.count("\n") for field in record)
+            if end > len(lines):
+                break
+            is_torn = _is_torn(lines[start:end], delimiter)
+            if is_torn and end - start > 1:
+                raise UnreadableFileError(_astray(name, start + 1))
+            yield record, is_torn
+            start = end
     except csv.Error as error:
         raise UnreadableFileError(_unclosed(text, name)) from error
     # A quotation mark that is never closed takes in all that follows.
     raise UnreadableFileError(_unclosed(text, name))
+
+
+def _is_torn(lines: Sequence[str], delimiter: str) -> bool:
+    """Say whether something else than a delimiter follows the quote at the end of a field."""
+    record = "\n".join(lines)
+    if '"' not in record:
+        return False
+    try:
+        return not list(records_of(record, delimiter, strict=True))
+    except csv.Error:
+        return True
+
+
+def _astray(name: str, line: int) -> str:
+    return (
+        f'{name} has a quotation mark (") in line {line} that opens a field and does not close it: '
+        "what follows on the next lines would be taken in. "
+        'Close it, write two ("") for each mark within a field, or save the file as .xlsx.'
+    )
 
 
 def _unclosed(text: str, name: str) -> str:

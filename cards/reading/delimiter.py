@@ -50,4 +50,6 @@ def records_of(text: str, delimiter: str, *, strict: bool = False) -> Iterator[l
     Raises `csv.Error` if a field has more than 131,072 characters; where `strict`, also if anything
     else than a delimiter follows the quote at a field's end.
     """
-    return csv.reader(io.StringIO(text, newline="\n"), delimiter=delimiter, strict=strict)
+    lines = io.StringIO(text, newline="\n")
+    # a blank before a quote is how people write: the quote opens the field all the same
+    return csv.reader(lines, delimiter=delimiter, strict=strict, skipinitialspace=True)

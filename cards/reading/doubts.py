@@ -1,4 +1,4 @@
-"""What was found in cells that a program filled in."""
+"""What was found in cells as they come from the file."""
 
 from collections.abc import Iterator
 
@@ -22,6 +22,8 @@ def doubt_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding
             yield _error_value(cell)
         elif doubt is Doubt.DATE and column in texts:
             yield _date(cell)
+        elif doubt is Doubt.TORN:
+            yield _torn(cell)
 
 
 def _no_value(cell: Cell) -> Finding:
@@ -55,4 +57,16 @@ def _date(cell: Cell) -> Finding:
         f"This cell holds a date, shown as {quoted(cell.text)}; "
         "spreadsheet programs make dates of such things as 3/4.",
         "If it is not meant as a date, format the cell as text and write it again.",
+    )
+
+
+def _torn(cell: Cell) -> Finding:
+    return Finding(
+        "quotation-mark-astray",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        'A field of this row begins with a quotation mark (") that does not end it, '
+        "so marks or parts of the text may be lost.",
+        'Write two ("") for each mark within a field, or save the file as .xlsx.',
     )

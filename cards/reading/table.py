@@ -35,11 +35,12 @@ _SEEN = str.maketrans(
 
 
 class Doubt(Enum):
-    """What may be amiss with a cell that a program filled in, not a person."""
+    """What may be amiss with a cell as it comes from the file."""
 
     NO_VALUE = auto()
     ERROR_VALUE = auto()
     DATE = auto()
+    TORN = auto()
 
 
 class Row(Struct, frozen=True):

@@ -7,6 +7,7 @@ import pytest
 
 from cards.checking import check
 from cards.content import Content
+from cards.finding import UnreadableFileError
 
 ReadCsv = Callable[..., Content]
 ENCODINGS = ["utf-8", "utf-8-sig", "utf-16", "cp1252"]
@@ -83,3 +84,33 @@ def test_rows_may_be_ragged(read_csv: ReadCsv) -> None:
 
 def test_a_file_name_never_makes_a_csv_anything_but_content(read_csv: ReadCsv) -> None:
     assert len(read_csv("Tides a day,2\n", "Teams.csv").items) == 1
+
+
+# RFC 4180, section 2.5 to 2.7: quotes enclose a whole field, and are doubled within one
+def test_a_quote_that_is_closed_only_lines_below_is_told_with_its_line(read_csv: ReadCsv) -> None:
+    text = (
+        'Prompt,Answer\n"two\nlines",x\n"What flows?,river\nWhat stands?,rock\nSay "hi",greeting\n'
+    )
+    with pytest.raises(UnreadableFileError, match="in line 4 that opens a field"):
+        read_csv(text)
+
+
+def test_a_quote_astray_within_a_line_is_warned_of(read_csv: ReadCsv) -> None:
+    content = read_csv('Prompt,Answer\nTides a day,2\n"Say \\"hi\\" to it",greeting\n')
+    assert [(finding.code, str(finding.place)) for finding in content.findings] == [
+        ("quotation-mark-astray", "words.csv A3")
+    ]
+
+
+@pytest.mark.parametrize(
+    "line", ['He said "ebb", x', '5" board,wood', '"a ""b"" c", d', '"a", "b"']
+)
+def test_quotes_that_are_whole_or_open_no_field_are_nothing_to_tell_of(
+    read_csv: ReadCsv, line: str
+) -> None:
+    assert read_csv(f"Prompt,Answer\n{line}\n").findings == ()
+
+
+def test_a_blank_before_a_quote_is_not_part_of_the_field(read_csv: ReadCsv) -> None:
+    (item,) = read_csv('Prompt, Answer\n"Where, at ebb?", "on the shore, dry"\n').items
+    assert (item.prompt, item.answer) == ("Where, at ebb?", "on the shore, dry")
