@@ -20,6 +20,8 @@ def doubt_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding
             yield _no_value(cell)
         elif doubt is Doubt.ERROR_VALUE and column in texts | others:
             yield _error_value(cell)
+        elif doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE} and column == columns.picture:
+            yield _no_picture(cell)
         elif doubt is Doubt.DATE and column in texts:
             yield _date(cell)
         elif doubt is Doubt.TORN:
@@ -45,6 +47,18 @@ def _error_value(cell: Cell) -> Finding:
         cell.text,
         f"The formula in this cell does not work out: it shows {cell.text}.",
         "Mend the formula, or write the text itself.",
+    )
+
+
+def _no_picture(cell: Cell) -> Finding:
+    return Finding(
+        "picture-by-formula",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        "The picture of this cell comes from a formula or is the cell's own value, "
+        "and such cannot be read: the card has none.",
+        "Write the name of the picture's file in the cell, or place the picture over the cells.",
     )
 
 

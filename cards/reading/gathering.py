@@ -13,7 +13,14 @@ from cards.reading.digest import digest_of
 from cards.reading.exercises import exercise_rows
 from cards.reading.heading_row import Headings
 from cards.reading.items import items_of
-from cards.reading.limits import LAST_COLUMN, LAST_ROW, MOST_CHARACTERS, too_large
+from cards.reading.limits import (
+    LAST_COLUMN,
+    LAST_ROW,
+    LONGEST_CELL,
+    MOST_CHARACTERS,
+    too_large,
+    too_long,
+)
 from cards.reading.pictures import illustrated
 from cards.reading.pictures.pasted import Pasted
 from cards.reading.plain import (
@@ -23,9 +30,10 @@ from cards.reading.plain import (
     plain_columns,
     plain_findings,
 )
-from cards.reading.settings import setting_rows, team_rows
+from cards.reading.settings import setting_doubts, setting_rows, team_doubts, team_rows
 from cards.reading.sheets import Purpose, Sheet, sheets_of
 from cards.reading.table import Table
+from cards.reading.turned import lies_on_its_side, on_its_side
 
 Found = tuple[tuple[Item, ...], tuple[Finding, ...]]
 
@@ -40,6 +48,8 @@ def gathered(
     """
     if any(map(_is_beyond, tables)) or sum(map(_characters, tables)) > MOST_CHARACTERS:
         raise too_large(name)
+    for table in tables:
+        _refuse_long_cells(table)
     sheets = sheets_of(tables)
     found = [_read_sheet(sheet) for sheet in sheets]
     items = tuple(item for some, _ in found for item in some)
@@ -47,6 +57,12 @@ def gathered(
     findings = (*findings, *(finding for _, some in found for finding in some), *about_pictures)
     if not items:
         raise UnreadableFileError(_nothing(name, findings))
+    findings += tuple(
+        finding
+        for purpose, doubts in ((Purpose.TEAMS, team_doubts), (Purpose.DECK, setting_doubts))
+        for table in _tables(sheets, purpose)
+        for finding in doubts(table)
+    )
     teams = tuple(row for table in _tables(sheets, Purpose.TEAMS) for row in team_rows(table))
     settings = tuple(row for table in _tables(sheets, Purpose.DECK) for row in setting_rows(table))
     exercises = [
@@ -56,6 +72,13 @@ def gathered(
     return Content(
         PurePath(name).stem, items, teams, settings, findings, digest, folder, tuple(exercises)
     )
+
+
+def _refuse_long_cells(table: Table) -> None:
+    for row in table.rows:
+        for cell in row.cells.values():
+            if len(cell.text) > LONGEST_CELL:
+                raise too_long(cell)
 
 
 def _is_beyond(table: Table) -> bool:
@@ -83,6 +106,8 @@ def _read_sheet(sheet: Sheet) -> Found:
         return (), (_left_out(sheet.table),)
     if sheet.purpose is not Purpose.CONTENT or not sheet.table.rows:
         return (), ()
+    if lies_on_its_side(sheet.table, sheet.headings):
+        return (), (on_its_side(sheet.table),)
     if sheet.headings is None:
         return _read_plain(sheet)
     return _read_headed(sheet, sheet.headings)

@@ -3,11 +3,13 @@
 import re
 from collections.abc import Iterator
 
-from cards.finding import Finding
+from cards.content import Cell
+from cards.finding import Finding, Severity
 from cards.item import Item, Level, folded
 from cards.place import Place
-from cards.reading.columns import Columns
+from cards.reading.columns import Columns, pair_of
 from cards.reading.doubts import doubt_findings
+from cards.reading.headings import role_of
 from cards.reading.levels import level_of, unknown_level
 from cards.reading.table import Doubt, Row, Table
 
@@ -23,13 +25,17 @@ def items_of(
     repeated, as they are at the top of every page.
     """
     headings = table.rows[start - 1] if start else None
+    above = headings.number if headings else 0
     items: list[Item] = []
     findings: list[Finding] = []
     for row in table.rows[start:]:
+        is_apart, above = row.number > above + 1, row.number
         if _says_nothing(row, columns) or (headings and _repeats(row, headings, columns)):
             continue
         items.append(_item(table, row, columns))
         findings += _row_findings(table, row, columns)
+        if is_apart and headings and _heads_another(row, columns):
+            findings.append(_another_table(row.cells[columns.prompt]))
     return tuple(items), tuple(findings)
 
 
@@ -41,6 +47,26 @@ def _says_nothing(row: Row, columns: Columns) -> bool:
 def _repeats(row: Row, headings: Row, columns: Columns) -> bool:
     sides = (columns.prompt, columns.answer)
     return all(folded(row.text(side)) == folded(headings.text(side)) for side in sides)
+
+
+def _heads_another(row: Row, columns: Columns) -> bool:
+    """Say whether both sides of a row are headings that make a card together."""
+    sides = [row.text(side) for side in (columns.prompt, columns.answer)]
+    known = {number: role for number, side in enumerate(sides) if (role := role_of(side))}
+    # "Answer 2" may be the answer to "Question 2"
+    return pair_of(known) is not None and not any(map(str.isdigit, "".join(sides)))
+
+
+def _another_table(cell: Cell) -> Finding:
+    return Finding(
+        "headings-again",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        "This row looks like the headings of another table, but it makes a card, "
+        "and the rows below it are read by the headings above.",
+        "Put the other table on a sheet of its own.",
+    )
 
 
 def _item(table: Table, row: Row, columns: Columns) -> Item:

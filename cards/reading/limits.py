@@ -1,5 +1,6 @@
 """How much is read: far more than a class needs, far less than a computer would choke on."""
 
+from cards.content import Cell
 from cards.finding import UnreadableFileError
 
 MIB = 1 << 20
@@ -15,6 +16,8 @@ LAST_ROW = 1_048_576
 LAST_COLUMN = 16_384
 MOST_CELLS = 120_000
 MOST_CHARACTERS = 5_000_000
+LONGEST_CELL = 32_767
+"""So many characters a cell of Excel holds (its specifications and limits), and no card."""
 
 
 def too_many_rows(name: str) -> UnreadableFileError:
@@ -30,6 +33,14 @@ def too_many_cells(name: str) -> UnreadableFileError:
     return UnreadableFileError(
         f"{name} has more than {MOST_CELLS:,} cells with content. "
         "Delete the columns that make no cards, or part it into several files."
+    )
+
+
+def too_long(cell: Cell) -> UnreadableFileError:
+    """Say that a cell has more text than a spreadsheet program lets it hold."""
+    return UnreadableFileError(
+        f"{cell.place} has {len(cell.text):,} characters, which is more than a cell can hold. "
+        "Shorten its text, and save the file."
     )
 
 

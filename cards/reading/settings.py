@@ -3,8 +3,10 @@
 from collections.abc import Iterator, Mapping
 
 from cards.content import Cell, SettingRow, TeamRow
+from cards.finding import Finding, Severity
 from cards.item import folded
-from cards.reading.headings import role_of
+from cards.quoting import quoted
+from cards.reading.headings import key, role_of
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
 
@@ -23,6 +25,48 @@ def setting_rows(table: Table) -> Iterator[SettingRow]:
     for first, second in _pairs(table, Role.SETTING, Role.VALUE):
         if first and second:
             yield SettingRow(first, second)
+
+
+def team_doubts(table: Table) -> Iterator[Finding]:
+    """Yield the colours that have no team beside them."""
+    for first, second in _pairs(table, Role.TEAM, Role.COLOUR):
+        if second and not first:
+            yield _alone(second, "colour has no team", "Write the team's name before it")
+
+
+def setting_doubts(table: Table) -> Iterator[Finding]:
+    """Yield the values that have no setting beside them, and settings that stand twice."""
+    seen: dict[str, Cell] = {}
+    for first, second in _pairs(table, Role.SETTING, Role.VALUE):
+        if second and not first:
+            yield _alone(second, "value has no setting", "Write the setting's name before it")
+        if first and second:
+            earlier = seen.get(key(first.text))
+            if earlier:
+                yield _twice(first, earlier)
+            seen[key(first.text)] = first
+
+
+def _alone(cell: Cell, wrong: str, mend: str) -> Finding:
+    return Finding(
+        "half-a-row",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        f"This {wrong} beside it and is not read.",
+        f"{mend}, or clear the cell.",
+    )
+
+
+def _twice(cell: Cell, earlier: Cell) -> Finding:
+    return Finding(
+        "setting-twice",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        f"{quoted(cell.text)} stands in {earlier.place.cell} too; the one further down counts.",
+        "Delete one of the two rows.",
+    )
 
 
 def _pairs(table: Table, first: Role, second: Role) -> Iterator[tuple[Cell | None, Cell | None]]:

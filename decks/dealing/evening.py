@@ -12,7 +12,7 @@ from itertools import permutations
 from msgspec import Struct
 
 from decks.dealing.exchanges import SOURCES, Candidate, Source, alike, of_item, unlike, within
-from decks.dealing.holding import Holding, Room, Standing
+from decks.dealing.holding import Exchange, Holding, Room, Standing
 from decks.dealing.stock import Fence
 
 _EFFORT = 30_000
@@ -20,6 +20,7 @@ _EFFORT_PER_CARD = 30
 _SHAKES = 30
 _SWAPS = 3
 _NEAREST = 8
+_FEW = 16
 _ANY = 10**12
 
 
@@ -82,11 +83,17 @@ class Evening(Struct, frozen=True):
         rooms[load] = (1, apart - 1)
         found = within(self.effort.spend(source(holding, one, other)), rooms)
         for candidate in nsmallest(_NEAREST, found, lambda c: abs(apart - 2 * c.lost[load])):
-            holding.exchange(one, other, candidate.what)
+            self._try(one, other, candidate.what)
             if holding.clashes <= clashes:
                 return True
             holding.exchange(other, one, candidate.what)
         return False
+
+    def _try(self, one: int, other: int, what: Exchange) -> None:
+        """Exchange; where cards are right for many blanks, to count their rivals has its price."""
+        accepts = self.holding.stock.rivals.accepts
+        self.effort.left -= sum(len(accepts[item]) for side in what for item in side) // _FEW
+        self.holding.exchange(one, other, what)
 
     def _rooms(self, one: int, other: int, loads: int) -> list[Room]:
         """Return how much of each load may pass: the first `loads` must not come to differ more."""
@@ -114,10 +121,12 @@ class Evening(Struct, frozen=True):
                 continue
             found = self.effort.spend(of_item(holding, item, other))
             for candidate in list(within(found, self._rooms(one, other, loads))):
-                holding.exchange(one, other, candidate.what)
+                self._try(one, other, candidate.what)
                 if holding.clashes < before:
                     return
                 holding.exchange(other, one, candidate.what)
+                if self.effort.left < 0:
+                    return
 
 
 def even_out(holding: Holding, fences: Sequence[Fence], best: Standing, rng: random.Random) -> None:

@@ -43,7 +43,7 @@ SAYS = {
 BUILT = (
     *("calls.xlsx", "deep-folders.xlsx", "doubled.xlsx", "junk-before.xlsx", "macros.xlsm"),
     *("no-title.xlsx", "odd-names.xlsx", "place-0.xlsx", "spread.xlsx", "fetching-svg.xlsx"),
-    *("links.ods", "values.ods", "commands.csv", "paths.csv", "surrogate.csv"),
+    *("links.ods", "values.ods", "commands.csv", "paths.csv", "surrogate.csv", "all-right.csv"),
 )
 
 

@@ -52,5 +52,11 @@ TEXTS = {
             )
         )
     ),
+    "all-right.csv": b"Prompt,Answer,Also right\n"
+    + b"".join(
+        b"Name a thing of the shore (%d),thing%d,%b\n"
+        % (n, n, b"; ".join(b"thing%d" % other for other in range(100) if other != n))
+        for n in range(100)
+    ),
     "headings-only.csv": ",".join(ROWS[0]).encode(),
 }

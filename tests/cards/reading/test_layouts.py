@@ -1,0 +1,99 @@
+"""Sheets laid out in ways that would lose content: each is read as it is meant, or told of."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+from support.workbooks import fill
+
+from cards.checking import check
+from cards.content import Content
+from cards.finding import UnreadableFileError
+from cards.reading import read
+
+
+def read_sheets(folder: Path, sheets: dict[str, list[list[Any]]]) -> Content:
+    path = folder / "Shore.xlsx"
+    fill(sheets).save(path)
+    return read(path)
+
+
+def found(content: Content) -> list[tuple[str, str]]:
+    return [(finding.code, str(finding.place)) for finding in check(content, ())]
+
+
+FACTS = [["Prompt", "Answer"], ["Tides a day", 2], ["Legs of a crab", 10]]
+
+
+def test_a_second_table_beside_the_first_is_told_of(tmp_path: Path) -> None:
+    beside = [
+        ["Word", "Meaning", None, "Prompt", "Answer"],
+        ["ebb", "the tide goes out", None, "Legs of a crab", 10],
+    ]
+    content = read_sheets(tmp_path, {"Shore": beside})
+    assert [item.answer for item in content.items] == ["ebb"]
+    assert found(content) == [("table-beside", "Shore D1")]
+
+
+def test_another_column_beside_is_none(tmp_path: Path) -> None:
+    rows = [["Word", "Meaning", "Sentence"], ["ebb", "the tide goes out", "At ebb we walk."]]
+    assert found(read_sheets(tmp_path, {"Shore": rows})) == []
+
+
+def test_a_second_table_below_the_first_is_told_of(tmp_path: Path) -> None:
+    below = [["Word", "Meaning"], ["ebb", "the tide goes out"], [], ["Question", "Answer"]]
+    content = read_sheets(tmp_path, {"Shore": [*below, ["Legs of a crab?", 10]]})
+    assert ("headings-again", "Shore B4") in found(content)
+
+
+def test_words_that_are_headings_elsewhere_may_be_content(tmp_path: Path) -> None:
+    rows = [["Word", "Meaning"], ["question", "answer"], [], ["ebb", "the tide goes out"]]
+    assert "headings-again" not in dict(found(read_sheets(tmp_path, {"Shore": rows})))
+    numbered = [["Prompt", "Answer"], ["Prompt 1", "Answer 1"], [], ["Prompt 2", "Answer 2"]]
+    assert "headings-again" not in dict(found(read_sheets(tmp_path, {"Shore": numbered})))
+
+
+def test_a_table_on_its_side_is_told_of(tmp_path: Path) -> None:
+    turned = [["Prompt", "Tides a day", "Legs of a crab"], ["Answer", 2, 10]]
+    with pytest.raises(UnreadableFileError, match=r"Shore A1: The headings .* below one another"):
+        read_sheets(tmp_path, {"Shore": turned})
+
+
+def test_two_columns_of_words_that_are_headings_elsewhere_are_content(tmp_path: Path) -> None:
+    rows = [["word", "palabra"], ["meaning", "significado"], ["question", "pregunta"]]
+    assert len(read_sheets(tmp_path, {"Shore": rows}).items) >= 2
+
+
+def test_a_setting_that_stands_twice_is_told_of(tmp_path: Path) -> None:
+    deck = [["Setting", "Value"], ["Teams", 3], ["teams", 2]]
+    content = read_sheets(tmp_path, {"Facts": FACTS, "Deck": deck})
+    assert [finding.code for finding in content.findings] == ["setting-twice"]
+    assert str(content.findings[0].place) == "Deck A3"
+
+
+def test_a_value_and_a_colour_that_belong_to_nothing_are_told_of(tmp_path: Path) -> None:
+    deck = [["Setting", "Value"], [None, "large"]]
+    teams = [["Team", "Colour"], ["Herons", "blue"], [None, "red"], ["Otters", None]]
+    content = read_sheets(tmp_path, {"Facts": FACTS, "Deck": deck, "Teams": teams})
+    assert [(f.code, str(f.place)) for f in content.findings] == [
+        ("half-a-row", "Teams B3"),
+        ("half-a-row", "Deck B2"),
+    ]
+
+
+# Microsoft, Excel specifications and limits: 32,767 characters in a cell
+def test_a_text_that_no_cell_can_hold_is_refused_with_its_place(tmp_path: Path) -> None:
+    path = tmp_path / "words.csv"
+    path.write_text(f"Prompt,Answer\nTides a day,{'x' * 32_768}\n", encoding="utf-8")
+    with pytest.raises(UnreadableFileError, match=r"^words.csv B2 has 32,768 characters"):
+        read(path)
+    path.write_text(f"Prompt,Answer\nTides a day,{'x' * 32_767}\n", encoding="utf-8")
+    assert len(read(path).items[0].answer) == 32_767
+
+
+@pytest.mark.parametrize("formula", ['=HYPERLINK("crab.png")', '=_xlfn.IMAGE("crab.png")'])
+def test_a_picture_that_a_formula_makes_is_told_of(tmp_path: Path, formula: str) -> None:
+    rows = [["Prompt", "Answer", "Picture"], ["Legs of a crab", 10, formula]]
+    content = read_sheets(tmp_path, {"Facts": rows})
+    assert found(content) == [("picture-by-formula", "Facts C2")]
+    assert content.items[0].picture == ""
