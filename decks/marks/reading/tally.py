@@ -17,6 +17,7 @@ from decks.marks.reading.cells import Sheet, plain_label, rows_below
 from decks.marks.reading.heads import Head, Role
 
 _SUMS = {"total", "totals", "sum", "all", "alltogether"}
+_SEVERAL = 2
 MANY = 10
 """More tries at a card than so many times the class are most likely a slip of the hand."""
 
@@ -33,9 +34,27 @@ class _Tally(Struct):
 def read_tally(sheet: Sheet, head: Head, deck: Deck) -> list[Count]:
     """Return the counts of a tally that are sound; what is not is found."""
     tally = _Tally(sheet, head, deck, tally_rows(deck))
-    for row in rows_below(sheet.table, head.row):
-        _read_row(tally, row)
+    rows = list(rows_below(sheet.table, head.row))
+    if not _is_of_another_deck(tally, rows):
+        for row in rows:
+            _read_row(tally, row)
     return tally.counts
+
+
+def _is_of_another_deck(tally: _Tally, rows: Sequence[Row]) -> bool:
+    """Say whether the rows show texts of cards, and not one of this deck's."""
+    shown = {folded(text) for row in rows if (text := tally.head.text(row, Role.TEXT))}
+    if len(shown) < _SEVERAL or not shown.isdisjoint(folded(card.text) for card in tally.rows):
+        return False
+    tally.sheet.find(
+        "another-deck",
+        tally.sheet.place(rows[0], tally.head.columns[Role.TEXT]),
+        tally.head.text(rows[0], Role.TEXT),
+        "None of the texts in this column is on a card of this deck, so these marks are of another "
+        "and were not used.",
+        "Name the folder of the deck that they belong to.",
+    )
+    return True
 
 
 def _read_row(tally: _Tally, row: Row) -> None:

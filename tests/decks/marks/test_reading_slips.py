@@ -117,6 +117,37 @@ def test_a_column_that_was_sorted_by_itself_is_found(tmp_path):
     assert [count.item for count in marks.counts] == [key_of(made, 5)]
 
 
+def test_marks_of_another_deck_are_not_taken_for_those_of_this(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    rows = [book.count(label, 4, 2) for label in (1, 2, 3, 4, 5, 6)]
+    for row in rows:
+        book.tally.cell(row, 2).value = f"Clue {row} of the wood"
+    marks = read(book, made, tmp_path)
+    assert [code for code, *_ in told(marks)] == ["another-deck"]
+    assert marks.counts == ()
+
+
+def test_a_text_that_was_edited_is_still_of_this_deck(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    rows = [book.count(label, 4, 2) for label in (1, 2, 3, 4, 5, 6)]
+    for row in rows[1:]:
+        book.tally.cell(row, 2).value = f"Clue {row}, shorter"
+    marks = read(book, made, tmp_path)
+    assert told(marks) == []
+    assert len(marks.counts) == 6
+
+
+def test_headings_that_were_deleted_are_missed(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(3, 4, 2)
+    book.tally.delete_rows(HEADED)
+    (found,) = read(book, made, tmp_path).findings
+    assert (found.code, found.severity) == ("heading-missing", Severity.ERROR)
+
+
 def test_a_heading_that_was_changed_is_found_and_the_likely_one_named(tmp_path):
     made = for_class(6)
     book = Book(made)
