@@ -3,6 +3,7 @@
 import csv
 from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator, Sequence
+from itertools import islice
 from pathlib import PurePath
 
 from cards.content import Cell
@@ -10,9 +11,10 @@ from cards.finding import UnreadableFileError
 from cards.place import Place
 from cards.reading.delimiter import delimiter_of, records_of
 from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
-from cards.reading.table import Doubt, Table, clean, rows_of
+from cards.reading.table import Doubt, Row, Table, clean, rows_of
 
 _BLANKS = " \t,;"
+_GUESS = "cp1252"
 _LONGEST_LINE = 1_000_000
 _END = "\0"
 """A record that no text holds: what has this character is refused."""
@@ -24,37 +26,47 @@ def read_delimited(data: bytes, name: str) -> Table:
     Records are numbered as a spreadsheet numbers its rows: blank lines count, line breaks between
     quotes do not. Raises `UnreadableFileError` if the bytes are no text or a quote is not closed.
     """
-    text = _bounded(_decoded(data, name), name)
+    decoded, is_guessed = _decoded(data, name)
+    text = _bounded(decoded, name)
     if not text:
         return Table(name, PurePath(name).stem, (), delimited=True)
     delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
     doubts: dict[Place, Doubt] = {}
     rows = rows_of(_cells(text, delimiter, name, doubts))
+    if is_guessed:
+        doubts |= dict.fromkeys(_beyond_ascii(rows), Doubt.GUESSED)
     return Table(name, PurePath(name).stem, rows, doubts, delimited=True)
 
 
-def _decoded(data: bytes, name: str) -> str:
+def _decoded(data: bytes, name: str) -> tuple[str, bool]:
     """Decode by the byte order mark, else as UTF-8, else as Windows Western (code page 1252).
 
-    Guessing from the letters goes wrong on files as short as these.
+    The last is a guess, which is told: to judge by the letters goes wrong on files as short as
+    these.
     """
     if data.startswith((BOM_UTF16_LE, BOM_UTF16_BE)):
         encodings = ["utf-16"]
     elif data.startswith(BOM_UTF8):
         encodings = ["utf-8-sig"]
     else:
-        encodings = ["utf-8", "cp1252"]
+        encodings = ["utf-8", _GUESS]
     for encoding in encodings:
         try:
             text = data.decode(encoding)
         except UnicodeDecodeError:
             continue
         if "\0" not in text:
-            return text
+            return text, encoding == _GUESS
     raise UnreadableFileError(
         f"{name} does not hold readable text. "
         "Open it in your spreadsheet program and save it as “CSV UTF-8” or .xlsx."
     )
+
+
+def _beyond_ascii(rows: Sequence[Row]) -> Iterator[Place]:
+    """Yield the place of the first cell below the first row that has more than ASCII."""
+    cells = (cell for row in rows[1:] for cell in row.cells.values())
+    yield from islice((cell.place for cell in cells if not cell.text.isascii()), 1)
 
 
 def _bounded(text: str, name: str) -> str:

@@ -26,6 +26,8 @@ def doubt_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding
             yield _date(cell)
         elif doubt is Doubt.TORN:
             yield _torn(cell)
+        elif doubt is Doubt.GUESSED:
+            yield _guessed(cell)
 
 
 def _no_value(cell: Cell) -> Finding:
@@ -83,4 +85,16 @@ def _torn(cell: Cell) -> Finding:
         'A field of this row begins with a quotation mark (") that does not end it, '
         "so marks or parts of the text may be lost.",
         'Write two ("") for each mark within a field, or save the file as .xlsx.',
+    )
+
+
+def _guessed(cell: Cell) -> Finding:
+    return Finding(
+        "encoding-guessed",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        f"The file does not say how its letters are written; as Western European they make "
+        f"{quoted(cell.text)} here.",
+        "If that is not what you wrote, save the file as “CSV UTF-8” or .xlsx.",
     )

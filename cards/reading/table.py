@@ -41,6 +41,7 @@ class Doubt(Enum):
     ERROR_VALUE = auto()
     DATE = auto()
     TORN = auto()
+    GUESSED = auto()
 
 
 class Row(Struct, frozen=True):

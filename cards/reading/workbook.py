@@ -35,6 +35,11 @@ def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Find
     _refuse_others(data, name)
     lean = lean_workbook(data, name)
     sheets = _opened(lean, name, values=False).worksheets
+    if not sheets:
+        raise UnreadableFileError(
+            f"{name} has no sheet that can be read. It may be a Strict Open XML Spreadsheet: "
+            "open it in your spreadsheet program and save it as Excel Workbook (.xlsx)."
+        )
     stored = None
     if any(has_formulas(sheet) for sheet in sheets):
         stored = {sheet.title: sheet for sheet in _opened(lean, name, values=True).worksheets}

@@ -14,7 +14,7 @@ from cards.place import Place
 from cards.reading import read
 from decks.commands.room import grid_for
 from decks.layout.grid import Grid
-from decks.press.cards.proof import proofread, proofread_names
+from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
 from decks.recipe import Activity, Dealing, Recipe
 from decks.settings import resolve
 from decks.steps import Told, unheard
@@ -77,6 +77,7 @@ def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Ins
         *about_room,
         *about_printer,
         *proofread_names(recipe, content),
+        *proofread_exercises(recipe, content),
         *_too_few_items(content, recipe),
     )
     about_rows = checked if about_room else (*checked, *proofread(sound, recipe, grid))

@@ -1,5 +1,6 @@
 """`fairdeal marks`: what a class got right, and what it means."""
 
+from math import isfinite
 from pathlib import Path
 from typing import Annotated
 
@@ -8,6 +9,7 @@ import typer
 from decks.commands.progress import progress
 from decks.commands.saying import say
 from decks.marks.estimate import STRENGTH
+from decks.settings import UsageError
 
 
 def marks(
@@ -35,6 +37,8 @@ def marks(
     from decks.commands import marking  # noqa: PLC0415 (help is not to load the press)
     from decks.commands.report import about_opening  # noqa: PLC0415 (as above)
 
+    if not isfinite(strength):
+        raise UsageError("Strength (--strength) is to be a number from 0.5 to 1000.")
     with progress() as told:
         told("Reading the deck and its marks")
         seen = marking.look_at(deck, file, strength)

@@ -22,6 +22,9 @@ NUMBER_WORDS = (
     "one two three four five six seven eight nine ten eleven twelve".split()  # noqa: SIM905
 )
 
+LONGEST = 1_000
+"""So many characters has a title or a seed at most; no page has room for more."""
+
 
 def choice_of(values: type[StrEnum]) -> Callable[[str], StrEnum | None]:
     """Return what reads one of the values, in either spelling."""
@@ -36,8 +39,10 @@ def read_card_size(text: str) -> CardSize | CardMeasure | None:
 
 
 def read_text(text: str) -> str | None:
-    """Read any text that is not blank, and that can be written: odd bytes are no letters."""
-    return None if _ODD_BYTES.search(text) else text.strip() or None
+    """Read any text that is not blank, that can be written (odd bytes are no letters), and read."""
+    if len(text) > LONGEST or _ODD_BYTES.search(text):
+        return None
+    return text.strip() or None
 
 
 def read_number(text: str, least: int, most: int) -> int | None:

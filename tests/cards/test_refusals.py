@@ -6,6 +6,7 @@ from io import BytesIO
 from pathlib import Path
 
 import pytest
+from support.packed import pack, parts_of
 from support.workbooks import fill
 
 from cards.finding import UnreadableFileError
@@ -98,6 +99,21 @@ def test_a_file_that_cannot_be_read_says_why_and_how_to_mend_it(
     message = refusal(path)
     assert any(part in message for part in says.split("|"))
     assert mend in message
+
+
+# ISO/IEC 29500-1, annex A: the strict namespaces, which the reading library does not know
+def test_a_strict_workbook_is_told_as_what_it_is(tmp_path: Path) -> None:
+    loose, strict = b"http://schemas.openxmlformats.org/", b"http://purl.oclc.org/ooxml/"
+    sheets = {"Facts": [["Prompt", "Answer"], ["Tides a day", 2]]}
+    parts = {
+        name: part.replace(loose + b"spreadsheetml/2006/", strict + b"spreadsheetml/").replace(
+            loose + b"officeDocument/2006/", strict + b"officeDocument/"
+        )
+        for name, part in parts_of(sheets).items()
+    }
+    message = refusal(pack(tmp_path / "shore.xlsx", parts))
+    assert "Strict Open XML" in message
+    assert "save it as Excel Workbook (.xlsx)" in message
 
 
 def test_a_cut_off_workbook_is_damaged(tmp_path: Path) -> None:

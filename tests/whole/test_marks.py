@@ -170,7 +170,9 @@ def test_marks_may_be_in_another_file(shelf, tmp_path):
     assert "66 answers" in fairdeal("marks", folder, "--marks", elsewhere).stdout
 
 
-@pytest.mark.parametrize("call", [["--strength", "0"], ["--strength", "many"], ["--no-such"]])
+@pytest.mark.parametrize(
+    "call", [["--strength", "0"], ["--strength", "nan"], ["--strength", "many"], ["--no-such"]]
+)
 def test_a_wrong_call_is_status_2(tmp_path, call):
     assert fairdeal("marks", tmp_path, *call).returncode == 2
 

@@ -13,7 +13,7 @@ from decks.press.cards.coarse import proofread_picture
 from decks.press.cards.faces import shapes_of
 from decks.press.cards.sizes import proofread_size
 from decks.press.type.fonts import unprintable
-from decks.recipe import Recipe
+from decks.recipe import Activity, Recipe
 
 
 def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Finding, ...]:
@@ -45,6 +45,14 @@ def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
         for what, name in named
         for finding in _letters(name, places.get(folded(name), Place(f"The {what}")), what)
     )
+
+
+def proofread_exercises(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
+    """Return what stands in the way of printing the exercises, where the lesson has any."""
+    if recipe.activity is not Activity.ROUNDS:
+        return ()
+    cells = [cell for row in content.exercises for cell in (row.name, row.how_many, row.gentler)]
+    return tuple(f for cell in cells if cell for f in _letters(cell.text, cell.place, "exercise"))
 
 
 def _letters(text: str, place: Place, what: str = "") -> Iterator[Finding]:

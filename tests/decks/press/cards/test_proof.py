@@ -3,10 +3,11 @@
 import pytest
 from support.items import item
 
-from cards.content import Content
+from cards.content import Cell, Content, ExerciseRow
+from cards.place import Place
 from decks.layout.grid import make_grid
-from decks.press.cards.proof import proofread, proofread_names
-from decks.recipe import CardSize, Flip, PaperName, Recipe, Sides
+from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
+from decks.recipe import Activity, CardSize, Flip, PaperName, Recipe, Sides
 from decks.team import make_teams
 
 
@@ -43,6 +44,19 @@ def test_a_character_that_cannot_be_printed_is_named_at_its_cell(text, named):
     (finding,) = findings(item("What is this?", text))
     assert (finding.code, finding.place.cell) == ("cannot-be-printed", "A2")
     assert named in finding.wrong
+
+
+def test_exercises_are_proofread_where_a_lesson_has_them():
+    cells = [
+        Cell(text, Place("Exercises", 2, n)) for n, text in enumerate(("hop", "10 ☃", "潮"), 1)
+    ]
+    content = Content("Shore", (), (), (), (), "", exercises=(ExerciseRow(*cells),))
+    found = proofread_exercises(recipe(activity=Activity.ROUNDS), content)
+    assert [(f.code, f.place.cell) for f in found] == [
+        ("cannot-be-printed", "B2"),
+        ("cannot-be-printed", "C2"),
+    ]
+    assert proofread_exercises(recipe(activity=Activity.REVIEW), content) == ()
 
 
 def test_a_long_text_is_found_with_the_number_of_words_that_would_fit():
