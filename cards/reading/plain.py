@@ -18,6 +18,8 @@ _LEAST_SHARE = 4
 _SIDES = 2
 _WORDS_OF_A_TERM = 2
 _WORDS_OF_A_MEANING = 4
+_WORDS_OF_A_HEADING = 3
+_ROWS_BELOW_HEADINGS = 4
 
 
 def plain_columns(table: Table, kind: Kind | None) -> Columns:
@@ -54,6 +56,8 @@ def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
     start = heading_rows(table)
     if start:
         yield _set_apart(next(iter(table.rows[start - 1].cells.values())))
+    elif _may_be_headings(table, columns):
+        yield _first_is_a_card(table.rows[0].cells[columns.prompt])
     if columns.kind is Kind.FACT and _second_is_meaning(table, columns):
         yield _looks_like_vocabulary(table.name, columns)
     beyond = cells_beyond(table, columns.last, start=heading_rows(table))
@@ -61,6 +65,28 @@ def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
         yield _more_columns(table.name, columns.last)
     else:
         yield from map(extra_field if table.delimited else _extra_cell, beyond)
+
+
+def _may_be_headings(table: Table, columns: Columns) -> bool:
+    """Say whether two short texts that begin with capitals stand above several rows."""
+    if len(table.rows) < _ROWS_BELOW_HEADINGS:
+        return False
+    sides = [table.rows[0].text(side) for side in (columns.prompt, columns.answer)]
+    return all(
+        side[:1].isupper() and len(side.split()) <= _WORDS_OF_A_HEADING and side[-1:].isalpha()
+        for side in sides
+    )
+
+
+def _first_is_a_card(cell: Cell) -> Finding:
+    return Finding(
+        "first-row-read",
+        Severity.NOTE,
+        cell.place,
+        cell.text,
+        "No headings are known on this sheet, so its first row makes a card as well.",
+        "If it holds headings, call them Prompt and Answer, or set them in bold.",
+    )
 
 
 def cells_beyond(table: Table, last: int, *, start: int = 0) -> tuple[Cell, ...]:

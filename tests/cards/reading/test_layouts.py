@@ -64,6 +64,23 @@ def test_two_columns_of_words_that_are_headings_elsewhere_are_content(tmp_path: 
     assert len(read_sheets(tmp_path, {"Shore": rows}).items) >= 2
 
 
+CAPITALS = [["Country", "Capital"], ["France", "Paris"], ["Japan", "Tokyo"], ["Peru", "Lima"]]
+
+
+def test_a_first_row_that_may_be_headings_makes_a_card_and_is_told_of(tmp_path: Path) -> None:
+    content = read_sheets(tmp_path, {"Shore": CAPITALS})
+    assert len(content.items) == 4
+    assert found(content) == [("first-row-read", "Shore A1")]
+
+
+@pytest.mark.parametrize(
+    "first",
+    [["ebb", "the tide goes out"], ["Tides a day", 2], ["What ebbs?", "Tide"], ["Salt", "NaCl2"]],
+)
+def test_a_first_row_like_any_other_is_not_asked_about(tmp_path: Path, first: list[Any]) -> None:
+    assert found(read_sheets(tmp_path, {"Shore": [first, *CAPITALS[1:]]})) == []
+
+
 def test_a_setting_that_stands_twice_is_told_of(tmp_path: Path) -> None:
     deck = [["Setting", "Value"], ["Teams", 3], ["teams", 2]]
     content = read_sheets(tmp_path, {"Facts": FACTS, "Deck": deck})
