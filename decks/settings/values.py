@@ -22,8 +22,8 @@ NUMBER_WORDS = (
     "one two three four five six seven eight nine ten eleven twelve".split()  # noqa: SIM905
 )
 
-LONGEST = 1_000
-"""So many characters has a title or a seed at most; no page has room for more."""
+LONGEST = 32_767
+"""So many characters a cell holds at most (Excel specifications and limits), and a record reads."""
 
 
 def choice_of(values: type[StrEnum]) -> Callable[[str], StrEnum | None]:

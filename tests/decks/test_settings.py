@@ -85,7 +85,7 @@ def test_copies_have_one_study_guide_for_the_class_unless_told_otherwise():
     ("row", "code", "cell", "suggests"),
     [
         (("Papr", "a4"), "unknown-setting", "A2", "Paper"),
-        (("Title", "x" * 1_001), "unknown-value", "B2", "text"),
+        (("Title", "x" * 32_768), "unknown-value", "B2", "text"),
         (("Typeface", "big"), "unknown-setting", "A2", "Title"),
         (("Paper", "papyrus"), "unknown-value", "B2", "letter, legal, tabloid"),
         (("Teams", "13"), "unknown-value", "B2", "1 to 12"),

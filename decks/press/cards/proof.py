@@ -3,6 +3,8 @@
 import unicodedata
 from collections.abc import Iterator, Sequence
 
+from msgspec.structs import replace
+
 from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.item import Item, folded
@@ -48,11 +50,12 @@ def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
 
 
 def proofread_exercises(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
-    """Return what stands in the way of printing the exercises, where the lesson has any."""
+    """Return what the exercises are printed without, where the lesson has any: no deck need wait."""
     if recipe.activity is not Activity.ROUNDS:
         return ()
     cells = [cell for row in content.exercises for cell in (row.name, row.how_many, row.gentler)]
-    return tuple(f for cell in cells if cell for f in _letters(cell.text, cell.place, "exercise"))
+    found = (f for cell in cells if cell for f in _letters(cell.text, cell.place, "exercise"))
+    return tuple(replace(finding, severity=Severity.WARNING) for finding in found)
 
 
 def _letters(text: str, place: Place, what: str = "") -> Iterator[Finding]:
