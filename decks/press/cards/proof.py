@@ -50,7 +50,7 @@ def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
 
 
 def proofread_exercises(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
-    """Return what the exercises are printed without, where the lesson has any: no deck need wait."""
+    """Return what exercises are printed without, where the lesson has any: no deck need wait."""
     if recipe.activity is not Activity.ROUNDS:
         return ()
     cells = [cell for row in content.exercises for cell in (row.name, row.how_many, row.gentler)]
