@@ -1,4 +1,4 @@
-"""What is hidden in a workbook is left out, and that is said."""
+"""What is hidden in a workbook, or absent, is left out, and that is said."""
 
 from collections.abc import Iterator, Sequence
 
@@ -15,6 +15,18 @@ def hidden_sheet_note(sheet: str) -> Finding:
         "",
         "This sheet is hidden and was left out.",
         "To use it, show the sheet and save the workbook.",
+    )
+
+
+def absent_sheet_warning(sheet: str) -> Finding:
+    """Say that a workbook lists a sheet and does not hold it under the name that it gives."""
+    return Finding(
+        "absent-sheet",
+        Severity.WARNING,
+        Place(sheet),
+        "",
+        "The file lists this sheet, but does not hold it where it says.",
+        "If you see the sheet in your spreadsheet program, save the workbook there once more.",
     )
 
 

@@ -2,13 +2,13 @@
 
 import io
 import warnings
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 
 from cards.finding import Finding, UnreadableFileError
-from cards.reading.hidden import hidden_rows_note, hidden_sheet_note
+from cards.reading.hidden import absent_sheet_warning, hidden_rows_note, hidden_sheet_note
 from cards.reading.packed.archive import damaged
 from cards.reading.packed.lean import lean_workbook
 from cards.reading.pictures.in_workbook import pasted_in
@@ -18,6 +18,7 @@ from cards.reading.table import Table
 from cards.spreadsheets import load_openpyxl
 
 if TYPE_CHECKING:
+    from openpyxl.reader.excel import ExcelReader
     from openpyxl.workbook.workbook import Workbook
     from openpyxl.worksheet.worksheet import Worksheet
 
@@ -34,7 +35,8 @@ def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Find
     """
     _refuse_others(data, name)
     lean = lean_workbook(data, name)
-    sheets = _opened(lean, name, values=False).worksheets
+    book, absent = _opened(lean, name, values=False)
+    sheets = book.worksheets
     if not sheets:
         raise UnreadableFileError(
             f"{name} has no sheet that can be read. It may be a Strict Open XML Spreadsheet: "
@@ -42,9 +44,10 @@ def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Find
         )
     stored = None
     if any(has_formulas(sheet) for sheet in sheets):
-        stored = {sheet.title: sheet for sheet in _opened(lean, name, values=True).worksheets}
+        stored = {sheet.title: sheet for sheet in _opened(lean, name, values=True)[0].worksheets}
     tables: list[Table] = []
     pasted, findings = pasted_in(data, name)
+    findings += map(absent_sheet_warning, absent)
     for sheet in sheets:
         pictures = pasted.get(sheet.title, ())
         found = _read_sheet(sheet, stored[sheet.title] if stored else sheet, pictures)
@@ -78,16 +81,27 @@ def _refuse_others(data: bytes, name: str) -> None:
     )
 
 
-def _opened(data: bytes, name: str, *, values: bool) -> "Workbook":
-    """Open a workbook with its formulas, or with the values stored for them."""
+def _opened(data: bytes, name: str, *, values: bool) -> tuple["Workbook", list[str]]:
+    """Open a workbook with its formulas, or with the values stored for them.
+
+    With it come the names of the sheets that it lists and does not hold.
+    """
     load_openpyxl()
-    from openpyxl import load_workbook  # noqa: PLC0415 (loaded by now)
+    from openpyxl.reader.excel import ExcelReader  # noqa: PLC0415 (loaded by now)
 
     try:
         with warnings.catch_warnings():
             # They tell of drawings and styles that are left out, which no card needs.
             warnings.simplefilter("ignore")
-            return load_workbook(io.BytesIO(data), data_only=values, rich_text=True)
+            reader = ExcelReader(io.BytesIO(data), data_only=values, rich_text=True)
+            reader.read()
+            return reader.wb, list(_absent(reader))
     # A damaged file can fail anywhere in the library, in whatever way.
     except Exception as error:
         raise UnreadableFileError(damaged(name)) from error
+
+
+def _absent(reader: "ExcelReader") -> Iterator[str]:
+    for sheet, part in reader.parser.find_sheets():
+        if part.Type.endswith("/worksheet") and part.target not in reader.valid_files:
+            yield sheet.name

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from openpyxl import Workbook
+from support.packed import pack, parts_of
 from support.workbooks import Sheets, fill
 
 from cards.checking import check
@@ -256,3 +257,17 @@ def test_the_file_is_not_changed(make_workbook: Callable[[Sheets], Path]) -> Non
     before = path.read_bytes()
     read(path)
     assert path.read_bytes() == before
+
+
+def test_a_sheet_that_is_listed_and_not_there_is_told_of(tmp_path: Path) -> None:
+    parts = parts_of(
+        {
+            "Facts": [HEADINGS, ["Tides a day", 2]],
+            "Vocabulary": [["Word", "Meaning"], ["ebb", "going out"]],
+        }
+    )
+    ties = "xl/_rels/workbook.xml.rels"
+    parts[ties] = parts[ties].replace(b"worksheets/sheet2.xml", b"worksheets\\\\sheet2.xml")
+    content = read(pack(tmp_path / "Shore.xlsx", parts))
+    assert len(content.items) == 1
+    assert codes(content) == [("absent-sheet", "Vocabulary")]
