@@ -30,6 +30,19 @@ def absent_sheet_warning(sheet: str) -> Finding:
     )
 
 
+def pictures_left_out_note(sheet: str) -> Finding:
+    """Say that the pictures that lie on a sheet are not read."""
+    return Finding(
+        "pictures-left-out",
+        Severity.NOTE,
+        Place(sheet),
+        "",
+        "There are pictures or charts on this sheet, and from an .ods file these are not read.",
+        "For pictures on cards, write the names of their files in a column headed Picture, "
+        "or save the workbook as .xlsx.",
+    )
+
+
 def hidden_rows_note(sheet: str, rows: Sequence[int]) -> Finding:
     """Say that the hidden rows of a sheet, in rising order and at least one, are left out."""
     one = len(rows) == 1

@@ -39,6 +39,7 @@ _REPEATED_COLUMNS = name("table:number-columns-repeated")
 _REPEATED_ROWS = name("table:number-rows-repeated")
 _ROWS_SPANNED = name("table:number-rows-spanned")
 _VISIBILITY, _DISPLAY = name("table:visibility"), name("table:display")
+_IMAGE = name("draw:image")
 _SHEET_NAME, _SHEET_STYLE = name("table:name"), name("table:style-name")
 # Where a program keeps what it has read from other files.
 _CACHED = "'file:"
@@ -71,6 +72,8 @@ class ContentReader:
         if self._elements > _MOST_ELEMENTS:
             raise too_large(self._file)
         nested = tag == _TABLE and self._sheet is not None
+        if tag == _IMAGE and self._sheet:
+            self._sheet.has_pictures = True
         if self._aside or nested or tag in _ASIDE or tag.startswith(DRAWN):
             self._aside += 1
         elif self._cell:

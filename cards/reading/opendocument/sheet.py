@@ -29,6 +29,7 @@ class OpenSheet(Struct):
     hidden_columns: set[int] = field(default_factory=set)
     hidden_rows: set[int] = field(default_factory=set)
     set_apart: int | None = None
+    has_pictures: bool = False
     _line: dict[int, _Seen] = field(default_factory=dict)
     _cells: list[Cell] = field(default_factory=list)
     _doubts: dict[Place, Doubt] = field(default_factory=dict)

@@ -3,7 +3,7 @@
 from xml.parsers import expat
 
 from cards.finding import Finding, UnreadableFileError
-from cards.reading.hidden import hidden_rows_note, hidden_sheet_note
+from cards.reading.hidden import hidden_rows_note, hidden_sheet_note, pictures_left_out_note
 from cards.reading.opendocument.content import ContentReader
 from cards.reading.opendocument.names import BETWEEN
 from cards.reading.opendocument.sheet import OpenSheet
@@ -66,4 +66,6 @@ def _read_sheet(sheet: OpenSheet) -> tuple[list[Table], list[Finding]]:
         return [], [hidden_sheet_note(sheet.title)] if has_content else []
     hidden = sorted(sheet.hidden_rows)
     notes = [hidden_rows_note(sheet.title, hidden)] if hidden else []
+    if sheet.has_pictures and table.rows:
+        notes.append(pictures_left_out_note(sheet.title))
     return [table] if table.rows else [], notes

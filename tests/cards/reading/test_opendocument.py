@@ -232,3 +232,11 @@ def test_prefixes_are_a_matter_of_taste(tmp_path: Path) -> None:
     assert "<t:table " in other
     other = other.replace("opendocument:xmlns:t:", "opendocument:xmlns:table:")
     assert len(read(pack(tmp_path / "w.ods", {"content.xml": other})).items) == 1
+
+
+def test_pictures_on_a_sheet_are_not_read_and_that_is_said(read_ods: ReadOds) -> None:
+    picture = "</text:p><draw:frame><draw:image/></draw:frame>"
+    shown = ods_row("Legs of a crab", "10").replace("</text:p>", picture, 1)
+    content = read_ods(sheet(HEADINGS, shown))
+    assert [(f.code, str(f.place)) for f in content.findings] == [("pictures-left-out", "Facts")]
+    assert [item.answer for item in content.items] == ["10"]
