@@ -2,6 +2,7 @@
 
 from os.path import lexists
 from pathlib import Path, PurePosixPath, PureWindowsPath
+from unicodedata import normalize
 
 from cards.finding import UnusablePictureError
 from cards.reading.pictures.unusable import too_large
@@ -48,10 +49,13 @@ def _found(name: str, folder: Path) -> Path | None:
     if not _stays_inside(name):
         return None
     try:
-        # Most names are of nothing, and to follow links takes far longer than to see that.
-        if not lexists(folder / name):
+        # Most names are of nothing, and to follow links takes far longer than to see that. Some
+        # programs write the accents of a file's name apart; the names of cells are composed.
+        names = (spelt for spelt in (name, normalize("NFD", name)) if lexists(folder / spelt))
+        spelt = next(names, None)
+        if spelt is None:
             return None
-        path = (folder / name).resolve()
+        path = (folder / spelt).resolve()
         inside = path.is_relative_to(folder.resolve())
         return path if inside and path.is_file() else None
     except (OSError, ValueError):

@@ -95,7 +95,7 @@ class Sheet(Struct):
 
 def plain_label(text: str) -> str:
     """Return a label as it is compared: `Card 7` and `7.0` are 7."""
-    bare = re.sub(r"(?i)^(?:(?:card|paper)\b\s*|no\.?\s*(?=\d))", "", " ".join(text.split()))
+    bare = re.sub(r"(?i)^(?:(?:card|paper)(?![a-z])\s*|no\.?\s*(?=\d))", "", " ".join(text.split()))
     return re.sub(r"^(\d+)[.,]0+$", r"\1", bare)
 
 

@@ -62,3 +62,10 @@ def test_a_link_out_of_the_folder_is_not_followed_either(tmp_path):
     (tmp_path / "secret.png").write_bytes(b"")
     (folder / "link.png").symlink_to(tmp_path / "secret.png")
     assert not is_beside("link.png", folder)
+
+
+# Unicode Standard Annex 15: the two forms are one text
+def test_a_name_is_found_however_its_accents_are_written(tmp_path):
+    (tmp_path / "mare\u0301e.png").write_bytes(b"x")
+    assert is_beside("mar\u00e9e.png", tmp_path)
+    assert not is_beside("maree.png", tmp_path)

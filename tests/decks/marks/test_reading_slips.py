@@ -13,6 +13,7 @@ from support.marking import (
 
 from cards.finding import Severity
 from decks.marks.forms import blanks_of
+from decks.marks.reading.cells import plain_label
 
 SLIPS = {
     "more-right-than-tries": (3, 4),
@@ -225,3 +226,16 @@ def test_a_great_many_tries_are_told_and_used(tmp_path):
     (found,) = marks.findings
     assert (found.code, found.severity) == ("many-tries", Severity.WARNING)
     assert marks.counts[0].tries == 2400
+
+
+@pytest.mark.parametrize(
+    ("written", "label"),
+    [("Card 7", "7"), ("card7", "7"), ("No. 7", "7"), ("no 7", "7"), ("7.0", "7")],
+)
+def test_a_label_is_known_however_it_is_written(written, label):
+    assert plain_label(written) == label
+
+
+@pytest.mark.parametrize("remark", ["notes: noisy", "Cardiff", "papers", "nobody"])
+def test_a_remark_among_the_labels_is_quoted_as_it_stands(remark):
+    assert plain_label(remark) == remark
