@@ -1,5 +1,6 @@
 """Reading the proof: what cannot be printed, and what does not fit, before anything is drawn."""
 
+import re
 import unicodedata
 from collections.abc import Iterator, Sequence
 
@@ -16,6 +17,9 @@ from decks.press.cards.faces import shapes_of
 from decks.press.cards.sizes import proofread_size
 from decks.press.type.fonts import unprintable
 from decks.recipe import Activity, Recipe
+
+_MOST_MARKS = 4
+_PILED = re.compile(f"m{{{_MOST_MARKS + 1}}}")
 
 
 def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Finding, ...]:
@@ -61,6 +65,15 @@ def proofread_exercises(recipe: Recipe, content: Content) -> tuple[Finding, ...]
 def _letters(text: str, place: Place, what: str = "") -> Iterator[Finding]:
     """Find letters that the typeface lacks; `what` says which text of the row or deck it is."""
     missing = unprintable(text)
+    if not text.isascii() and _PILED.search(_kinds(text)):
+        yield Finding(
+            "piled-marks",
+            Severity.ERROR,
+            place,
+            text,
+            f"More than {_MOST_MARKS} marks stand on one letter, and would print over other text.",
+            "Leave out the marks that the letter does not need.",
+        )
     if missing:
         where = f" for the {what} {quoted(text)}" if what else ""
         shown = ", ".join(_shown(letter) for letter in missing[:3])
@@ -78,6 +91,12 @@ def _how_to_write(missing: Sequence[str]) -> str:
     if any(letter.isprintable() for letter in missing):
         return "Write it in other characters, or in words."
     return "It cannot be seen: clear the cell and write the text again."
+
+
+def _kinds(text: str) -> str:
+    """Return an m for each mark that stands on a letter, and a dot for every other character."""
+    apart = unicodedata.normalize("NFD", text)
+    return "".join("m" if unicodedata.combining(character) else "." for character in apart)
 
 
 def _shown(letter: str) -> str:

@@ -46,6 +46,17 @@ def test_a_character_that_cannot_be_printed_is_named_at_its_cell(text, named):
     assert named in finding.wrong
 
 
+# common practice: Vietnamese, polytonic Greek and pointed Hebrew have up to three marks on a letter
+@pytest.mark.parametrize("text", ["Tiếng Việt", "ᾧ", "בְּרֵאשִׁית", "ệ̣"])
+def test_letters_with_the_marks_that_languages_give_them_are_passed(text):
+    assert findings(item(text, text)) == ()
+
+
+def test_more_marks_than_a_line_has_room_for_are_found():
+    (finding,) = findings(item("What is this?", "a" + "\u0301" * 5))
+    assert (finding.code, finding.place.cell) == ("piled-marks", "A2")
+
+
 def test_exercises_are_proofread_where_a_lesson_has_them():
     cells = [
         Cell(text, Place("Exercises", 2, n)) for n, text in enumerate(("hop", "10 ☃", "潮"), 1)
