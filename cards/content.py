@@ -9,6 +9,9 @@ from cards.item import Item
 from cards.place import Place
 from cards.style import Spans
 
+LONGEST_CELL = 32_767
+"""So many characters a cell of Excel holds (its specifications and limits), and no card."""
+
 
 class Cell(Struct, frozen=True):
     """A cell that is not blank: the text that the spreadsheet shows, and where it stands."""

@@ -11,7 +11,7 @@ from cards.finding import Finding, Severity
 from cards.item import folded
 from cards.quoting import quoted
 from cards.reading.columns import FRONTS, pair_of
-from cards.reading.headings import key, keys_of, role_of
+from cards.reading.headings import key, keys_of, role_of, roles_in
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
 from cards.reading.wordings import CHOICES, RIGHT_CHOICE
@@ -49,7 +49,7 @@ def choices_of(headings: Row) -> Choices | None:
     """
     columns = _marked(headings)
     others = {column: cell for column, cell in headings.cells.items() if column not in columns}
-    known = {column: role for column, cell in others.items() if (role := role_of(cell.text))}
+    known = roles_in(others)
     right = [
         column
         for column, cell in others.items()
@@ -71,11 +71,20 @@ def _marked(headings: Row) -> dict[int, str]:
     """Return the most columns that are headed alike but for their marks, which leave none out."""
     found: dict[str, dict[int, str]] = {}
     for column, cell in headings.cells.items():
-        match = _MARKED.fullmatch(key(cell.text))
-        if match and (not match[1] or match[1] in _CHOICES):
-            found.setdefault(match[1], {}).setdefault(column, match[2])
+        parted = _parted(cell.text)
+        if parted:
+            word, mark = parted
+            found.setdefault(word, {})[column] = mark
     whole = [columns for columns in found.values() if _leave_none_out(list(columns.values()))]
     return max(whole, key=len, default={})
+
+
+def _parted(text: str) -> tuple[str, str] | None:
+    """Return the word and the mark of `Choice A` or `a)`, or None for what names no choice."""
+    match = _MARKED.fullmatch(key(text))
+    if not match or (match[1] and match[1] not in _CHOICES):
+        return None
+    return match[1], match[2]
 
 
 def _leave_none_out(marks: list[str]) -> bool:
@@ -108,9 +117,9 @@ def _named(row: Row, letter: Cell, choices: Choices) -> set[int]:
         for column in choices.columns.values()
         if column in row.cells and folded(row.text(column)) == folded(letter.text)
     }
-    mark = _MARKED.fullmatch(key(letter.text))
-    if mark and (not mark[1] or mark[1] in _CHOICES):
-        named |= {choices.columns.get(mark[2], 0)} & set(row.cells)
+    parted = _parted(letter.text)
+    if parted:
+        named |= {choices.columns.get(parted[1], 0)} & set(row.cells)
     return named
 
 

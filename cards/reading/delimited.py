@@ -3,7 +3,6 @@
 import csv
 from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator, Sequence
-from itertools import islice
 from pathlib import PurePath
 
 from cards.content import Cell
@@ -33,8 +32,9 @@ def read_delimited(data: bytes, name: str) -> Table:
     delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
     doubts: dict[Place, Doubt] = {}
     rows = rows_of(_cells(text, delimiter, name, doubts))
-    if is_guessed:
-        doubts |= dict.fromkeys(_beyond_ascii(rows), Doubt.GUESSED)
+    guessed = _beyond_ascii(rows) if is_guessed else None
+    if guessed:
+        doubts[guessed] = Doubt.GUESSED
     return Table(name, PurePath(name).stem, rows, doubts, delimited=True)
 
 
@@ -63,10 +63,10 @@ def _decoded(data: bytes, name: str) -> tuple[str, bool]:
     )
 
 
-def _beyond_ascii(rows: Sequence[Row]) -> Iterator[Place]:
-    """Yield the place of the first cell below the first row that has more than ASCII."""
+def _beyond_ascii(rows: Sequence[Row]) -> Place | None:
+    """Return the place of the first cell below the first row that has more than ASCII."""
     cells = (cell for row in rows[1:] for cell in row.cells.values())
-    yield from islice((cell.place for cell in cells if not cell.text.isascii()), 1)
+    return next((cell.place for cell in cells if not cell.text.isascii()), None)
 
 
 def _bounded(text: str, name: str) -> str:

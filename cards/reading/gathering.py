@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from pathlib import Path, PurePath
 
-from cards.content import Content
+from cards.content import LONGEST_CELL, Content
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.item import Item
 from cards.place import Place
@@ -16,7 +16,6 @@ from cards.reading.items import items_of
 from cards.reading.limits import (
     LAST_COLUMN,
     LAST_ROW,
-    LONGEST_CELL,
     MOST_CHARACTERS,
     too_large,
     too_long,

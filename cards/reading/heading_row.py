@@ -11,7 +11,7 @@ from cards.quoting import quoted
 from cards.reading.choices import Choices, choices_of
 from cards.reading.column_notes import column_notes
 from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
-from cards.reading.headings import key, misspelt_role_of, role_of
+from cards.reading.headings import key, misspelt_role_of, role_of, roles_in
 from cards.reading.languages import language_of
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
@@ -71,7 +71,7 @@ def headings_of(table: Table) -> Headings | None:
 
 def _candidate(table: Table, index: int) -> Headings:
     row = Row(table.rows[index].number, table.rows[index].heading_cells())
-    roles = {column: role for column, cell in row.cells.items() if (role := role_of(cell.text))}
+    roles = roles_in(row.cells)
     roles = _shown_first(_canonical(roles | _two_languages(row), row), table.hidden_columns)
     choices = choices_of(row)
     roles |= choices.roles if choices else {}

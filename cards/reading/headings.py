@@ -2,8 +2,9 @@
 
 import re
 import unicodedata
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 
+from cards.content import Cell
 from cards.reading.near import near_miss
 from cards.reading.role import Role
 from cards.reading.wordings import HEADINGS
@@ -56,6 +57,11 @@ def role_of(text: str) -> Role | None:
         if form in _ROLES:
             return _ROLES[form]
     return None
+
+
+def roles_in(cells: Mapping[int, Cell]) -> dict[int, Role]:
+    """Return what the headings that are known among some cells mean."""
+    return {place: role for place, cell in cells.items() if (role := role_of(cell.text))}
 
 
 def misspelt_role_of(text: str, roles: Collection[Role]) -> Role | None:

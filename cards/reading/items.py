@@ -9,7 +9,7 @@ from cards.item import Item, Level, folded
 from cards.place import Place
 from cards.reading.columns import Columns, pair_of
 from cards.reading.doubts import doubt_findings
-from cards.reading.headings import role_of
+from cards.reading.headings import roles_in
 from cards.reading.levels import level_of, unknown_level
 from cards.reading.table import Doubt, Row, Table
 
@@ -51,10 +51,10 @@ def _repeats(row: Row, headings: Row, columns: Columns) -> bool:
 
 def _heads_another(row: Row, columns: Columns) -> bool:
     """Say whether both sides of a row are headings that make a card together."""
-    sides = [row.text(side) for side in (columns.prompt, columns.answer)]
-    known = {number: role for number, side in enumerate(sides) if (role := role_of(side))}
+    sides = {side: row.cells[side] for side in (columns.prompt, columns.answer) if row.text(side)}
     # "Answer 2" may be the answer to "Question 2"
-    return pair_of(known) is not None and not any(map(str.isdigit, "".join(sides)))
+    has_digits = any(map(str.isdigit, "".join(cell.text for cell in sides.values())))
+    return not has_digits and pair_of(roles_in(sides)) is not None
 
 
 def _another_table(cell: Cell) -> Finding:

@@ -16,8 +16,6 @@ LAST_ROW = 1_048_576
 LAST_COLUMN = 16_384
 MOST_CELLS = 120_000
 MOST_CHARACTERS = 5_000_000
-LONGEST_CELL = 32_767
-"""So many characters a cell of Excel holds (its specifications and limits), and no card."""
 
 
 def too_many_rows(name: str) -> UnreadableFileError:

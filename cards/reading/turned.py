@@ -1,10 +1,9 @@
 """Tables that lie on their side: headings below one another, and the items from left to right."""
 
 from cards.finding import Finding, Severity
-from cards.place import Place
 from cards.reading.columns import pair_of
 from cards.reading.heading_row import Headings
-from cards.reading.headings import role_of
+from cards.reading.headings import roles_in
 from cards.reading.table import Table
 
 _MOST_ROLES = 8
@@ -15,10 +14,10 @@ def lies_on_its_side(table: Table, headings: Headings | None) -> bool:
     """Say whether the first cells of all rows are headings that make a card."""
     if (headings and headings.complete) or not _SIDES <= len(table.rows) <= _MOST_ROLES:
         return False
-    roles = [role_of(next(iter(row.cells.values())).text) for row in table.rows]
-    known = {number: role for number, role in enumerate(roles) if role}
+    firsts = {row.number: next(iter(row.cells.values())) for row in table.rows}
+    known = roles_in(firsts)
     widest = max(len(row.cells) for row in table.rows)
-    return len(known) == len(roles) and pair_of(known) is not None and widest > _SIDES
+    return known.keys() == firsts.keys() and pair_of(known) is not None and widest > _SIDES
 
 
 def on_its_side(table: Table) -> Finding:
@@ -27,7 +26,7 @@ def on_its_side(table: Table) -> Finding:
     return Finding(
         "table-on-its-side",
         Severity.ERROR,
-        Place(table.name, first.place.row, first.place.column),
+        first.place,
         first.text,
         "The headings of this sheet stand below one another, and its rows make no cards.",
         "Copy the table and paste it transposed, so that each row is an item.",

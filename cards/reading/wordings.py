@@ -205,7 +205,7 @@ CHOICES = (
 
 RIGHT_CHOICE = (
     "right, correct, key, right choice, correct choice, right option, correct option, "
-    "correct letter, correcta, opción correcta, correct, bon choix, juste, richtig, correta, "
+    "correct letter, correcta, opción correcta, bon choix, juste, richtig, correta, "
     "alternativa correta, opção correta"
 )
 """What heads the column that says which choice is right, besides what heads an answer."""

@@ -10,6 +10,7 @@ from decks.bank import Guide
 from decks.deck import Deck
 from decks.recipe import Activity
 
+TALLY_SHEET = "Tally"
 LONGEST_TEXT = 64
 """How much of what a card says tells it from others in a row."""
 

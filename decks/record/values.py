@@ -5,14 +5,14 @@ Numbers stay as they are written, so that a record that is read and written agai
 
 import math
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Hashable, Iterator, Mapping
 from enum import Enum
-from functools import partial
+from functools import cache, partial
 from types import UnionType
 from typing import Any, TypeVar, Union, cast, get_args, get_origin
 
 from msgspec import Struct
-from msgspec.structs import fields
+from msgspec.structs import FieldInfo, fields
 
 from decks.record.damage import DAMAGE, WrongValueError, met_at
 
@@ -105,10 +105,15 @@ def made(kind: type[Made], value: object, **known: object) -> Made:
     given = mapping(value)
     read = {
         field.name: part(given, field.name, partial(_typed, field.type))
-        for field in fields(cast("Any", kind))
+        for field in _fields(cast("Hashable", kind))
         if field.name not in known and (field.name in given or field.required)
     }
     return kind(**read, **known)
+
+
+@cache
+def _fields(kind: Hashable) -> tuple[FieldInfo, ...]:
+    return fields(cast("Any", kind))
 
 
 def _typed(kind: Any, value: object) -> Any:  # noqa: ANN401 (kinds are types, and unions of them)

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable
 from enum import StrEnum
 
+from cards.content import LONGEST_CELL
 from cards.item import folded
 from decks.lengths import CardMeasure, read_measure
 from decks.recipe import CardSize, Points
@@ -22,9 +23,6 @@ NUMBER_WORDS = (
     "one two three four five six seven eight nine ten eleven twelve".split()  # noqa: SIM905
 )
 
-LONGEST = 32_767
-"""So many characters a cell holds at most (Excel specifications and limits), and a record reads."""
-
 
 def choice_of(values: type[StrEnum]) -> Callable[[str], StrEnum | None]:
     """Return what reads one of the values, in either spelling."""
@@ -40,7 +38,7 @@ def read_card_size(text: str) -> CardSize | CardMeasure | None:
 
 def read_text(text: str) -> str | None:
     """Read any text that is not blank, that can be written (odd bytes are no letters), and read."""
-    if len(text) > LONGEST or _ODD_BYTES.search(text):
+    if len(text) > LONGEST_CELL or _ODD_BYTES.search(text):
         return None
     return text.strip() or None
 

@@ -12,12 +12,11 @@ from cards.quoting import quoted
 from cards.reading.headings import key
 from cards.reading.near import near_miss
 from cards.reading.table import Row, Table
-from decks.marks.forms import Blank, blank_named
+from decks.marks.forms import TALLY_SHEET, Blank, blank_named
 from decks.words import listed
 
 _SEARCHED = 12
 """How many rows from the top may hold the headings."""
-_TALLY_SHEET = "tally"
 
 
 class Role(Enum):
@@ -106,7 +105,7 @@ def missing_heading(table: Table) -> Finding | None:
     if not rows:
         return None
     row, head = max(rows, key=lambda pair: len(pair[1].columns) + bool(pair[1].blanks))
-    wanted = _wanted(head) or (TALLY if key(table.title) == _TALLY_SHEET else ())
+    wanted = _wanted(head) or (TALLY if key(table.title) == key(TALLY_SHEET) else ())
     if not wanted:
         return None
     missing = [_WORDS[role][0] for role in wanted if role not in head.columns]

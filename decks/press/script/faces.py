@@ -6,7 +6,6 @@ when it is measured and when its letters are embedded, so that no instance need 
 """
 
 from functools import cache
-from importlib.resources import files
 from types import MappingProxyType
 from unicodedata import mirrored
 
@@ -14,6 +13,7 @@ import uharfbuzz as hb
 from msgspec import Struct
 
 from decks.press.script.signs import SIGNS
+from decks.press.type.plain import file_in, rise_of
 
 SET_APART = MappingProxyType({"kern": False, "liga": False, "calt": False, "clig": False})
 """What is asked of a face whose letters stand beside one another as they do in plain Fira Sans."""
@@ -114,15 +114,14 @@ class Face(Struct, frozen=True, eq=False):
 
     def top(self, letter: str) -> float:
         """Return how far a letter rises above the baseline, in ems."""
-        box = self.font.get_glyph_extents(self.font.get_nominal_glyph(ord(letter)))
-        return float(box.y_bearing / self.file.upem)
+        return rise_of(letter, self.font)
 
 
 @cache
 def open_face(source: Source, *, strong: bool) -> Face:
     """Return a face at a weight."""
     name = source.strong if strong else source.regular
-    file = hb.Face(hb.Blob((files(source.package) / "files" / name).read_bytes()))
+    file = hb.Face(hb.Blob(file_in(source.package, name)))
     face = Face(source, strong, file, hb.Font(file), frozenset(file.unicodes))
     if face.axes:
         face.font.set_variations(face.axes)

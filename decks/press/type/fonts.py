@@ -1,7 +1,7 @@
 """What can be printed, how wide a text is, and how high its letters are.
 
 Plain Latin, Greek and Cyrillic are set in Fira Sans letter by letter. Whatever else a text holds is
-shaped, and only then are the shaping engine and the other faces loaded.
+shaped, and only then are the other faces loaded, and what shapes them.
 """
 
 import unicodedata

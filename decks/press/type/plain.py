@@ -17,7 +17,12 @@ def font_name(*, strong: bool) -> str:
 
 def font_data(name: str) -> bytes:
     """Return the file of a weight (TrueType)."""
-    return (files("fontpkg_fira_sans") / "files" / f"{name}.ttf").read_bytes()
+    return file_in("fontpkg_fira_sans", f"{name}.ttf")
+
+
+def file_in(package: str, name: str) -> bytes:
+    """Return a file of a package of fonts."""
+    return (files(package) / "files" / name).read_bytes()
 
 
 class _Weight:
@@ -76,6 +81,10 @@ def width_of(text: str, *, strong: bool) -> float:
 @cache
 def top_of(letter: str, *, strong: bool) -> float:
     """Return how far a letter's outline rises above the baseline, in ems."""
-    weight = _weight(font_name(strong=strong))
-    box = weight.font.get_glyph_extents(weight.font.get_nominal_glyph(ord(letter)))
-    return float(box.y_bearing / weight.em)
+    return rise_of(letter, _weight(font_name(strong=strong)).font)
+
+
+def rise_of(letter: str, font: hb.Font) -> float:
+    """Return how far the outline of a letter that a font has rises above the baseline, in ems."""
+    box = font.get_glyph_extents(font.get_nominal_glyph(ord(letter)))
+    return float(box.y_bearing / font.face.upem)

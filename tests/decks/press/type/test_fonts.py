@@ -7,7 +7,9 @@ from hypothesis import strategies as st
 
 from decks.layout.frame import Frame, Text
 from decks.press.pdf import make_pdf
+from decks.press.type.embedded import font
 from decks.press.type.fonts import letter_height, measure, unprintable
+from decks.press.type.plain import font_name, is_plain
 
 
 def printed(*texts):
@@ -20,6 +22,16 @@ def test_letters_are_as_high_as_the_typeface_says():
     assert letter_height("heron") == pytest.approx(0.527)
     assert letter_height("HERON 24") == pytest.approx(0.689)
     assert letter_height("Heron", True) == pytest.approx(0.530, abs=0.005)
+
+
+# reportlab reads the tables of the font by itself
+@pytest.mark.parametrize("strong", [False, True])
+def test_letters_are_as_wide_as_another_reader_of_the_font_finds_them(strong):
+    widths = font(font_name(strong=strong)).face.charWidths
+    plain = [code for code in widths if is_plain(chr(code))]
+    assert len(plain) > 1_000
+    for code in plain:
+        assert measure(chr(code), strong) == pytest.approx(widths[code] / 1000)
 
 
 def test_a_text_of_signs_only_counts_as_capitals():
