@@ -49,9 +49,8 @@ class Content(Struct, frozen=True):
 
     Every row that says anything is an item, also one without a prompt or an answer; whoever makes
     a deck leaves out the rows that an error stands in. `findings` are those of reading (cells that
-    could not be understood, each replaced by what is likeliest). `digest` is the hexadecimal
-    SHA-256 of what the file says (not of the file's bytes): equal content has an equal digest.
-    `folder` is where the file stands, if it is a file.
+    could not be understood, each replaced by what is likeliest). `folder` is where the file
+    stands, if it is a file.
     """
 
     name: str
@@ -59,6 +58,5 @@ class Content(Struct, frozen=True):
     teams: tuple[TeamRow, ...]
     settings: tuple[SettingRow, ...]
     findings: tuple[Finding, ...]
-    digest: str
     folder: Path | None = None
     exercises: tuple[ExerciseRow, ...] = ()

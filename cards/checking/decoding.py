@@ -14,7 +14,8 @@ from cards.quoting import quoted
 # may follow a real capital (quotes, dashes, three dots, a hard space) count after small letters.
 _SIGN = "\x81\x8d\x8f\x90\x9d€ƒ†‡ˆ‰Š‹ŒŽ˜™š›œžŸ¡-¿"
 _ANY = f"{_SIGN}‚„…‘’“”•–—\xa0"
-_MANGLED = re.compile(
+# Looked for in few texts, so it is compiled when the first of them comes.
+_MANGLED = (
     rf"Ã[{_SIGN}]|(?<=[a-zà-ÿ])Ã[{_ANY}]|Â[\xa0-¿]|(?<=[a-z])[ÄÅ][{_ANY}]|[ÄÅ][{_ANY}](?=[a-z])"
     rf"|â€[{_ANY}]?|â‚¬|â[ˆ‰†„…][{_ANY}]|ï»¿|ðŸ|(?:[ÐÑ][{_ANY}]){{2,}}|(?:[ÎÏ][{_ANY}]){{2,}}"
     rf"|(?:[ØÙ][{_ANY}]){{2,}}|(?:×[{_ANY}]){{2,}}|(?:à[¤¥][{_ANY}])+|(?<=[a-z])√[©®°±≠§∂†º]"
@@ -41,7 +42,7 @@ def wrongly_decoded(content: Content, _team_names: Sequence[str]) -> Iterator[Re
 def _mark(text: str) -> str | None:
     if text.isascii():
         return None
-    found = _MANGLED.search(text)
+    found = re.search(_MANGLED, text)
     return found[0] if found else _LOST if _LOST in text else None
 
 

@@ -2,13 +2,11 @@
 
 import re
 import unicodedata
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from cards.item import folded
 
-_MARKS = "".join(c for c in map(chr, range(0x300, 0x1E00)) if unicodedata.category(c)[0] == "M")
-_LETTER = rf"[^\W_]|[{_MARKS}]"
-_WORD = re.compile(rf"(?:{_LETTER})+(?:['’](?:{_LETTER})+)*")
+_PLAIN_WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)*")
 
 
 def word_set(text: str) -> frozenset[str]:
@@ -65,7 +63,17 @@ def _is_symbol(word: str) -> bool:
 @lru_cache(maxsize=65536)
 def words(text: str) -> tuple[str, ...]:
     """Return the words of a text, caseless and bare: `it's sea-lavender` has three."""
-    return tuple(_WORD.findall(folded(text).replace("’", "'")))
+    bare = folded(text).replace("’", "'")
+    word = _PLAIN_WORD if bare.isascii() else _word_with_marks()
+    return tuple(word.findall(bare))
+
+
+@cache
+def _word_with_marks() -> re.Pattern[str]:
+    """Return what a word is where letters may carry marks of their own; it takes long to make."""
+    marks = "".join(c for c in map(chr, range(0x300, 0x1E00)) if unicodedata.category(c)[0] == "M")
+    letter = rf"(?:[^\W_]|[{marks}])"
+    return re.compile(rf"{letter}+(?:'{letter}+)*")
 
 
 def content_words(text: str) -> tuple[str, ...]:

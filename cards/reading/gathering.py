@@ -9,7 +9,6 @@ from cards.item import Item
 from cards.place import Place
 from cards.reading.choices import with_the_right
 from cards.reading.columns import BACKS, columns_of
-from cards.reading.digest import digest_of
 from cards.reading.exercises import exercise_rows
 from cards.reading.heading_row import Headings
 from cards.reading.items import items_of
@@ -64,13 +63,10 @@ def gathered(
     )
     teams = tuple(row for table in _tables(sheets, Purpose.TEAMS) for row in team_rows(table))
     settings = tuple(row for table in _tables(sheets, Purpose.DECK) for row in setting_rows(table))
-    exercises = [
+    exercises = tuple(
         row for table in _tables(sheets, Purpose.EXERCISES) for row in exercise_rows(table)
-    ]
-    digest = digest_of(items, teams, settings, exercises)
-    return Content(
-        PurePath(name).stem, items, teams, settings, findings, digest, folder, tuple(exercises)
     )
+    return Content(PurePath(name).stem, items, teams, settings, findings, folder, exercises)
 
 
 def _refuse_long_cells(table: Table) -> None:

@@ -3,6 +3,7 @@
 import re
 import unicodedata
 from collections.abc import Collection, Mapping
+from functools import lru_cache
 
 from cards.content import Cell
 from cards.reading.near import near_miss
@@ -19,13 +20,14 @@ _NUMBERED = re.compile(r"(?<=[^\W\d])\d+$")
 
 def key(text: str) -> str:
     """Return a heading as it is compared: no case, accents, spaces, marks, or text in brackets."""
-    bare = unaccented(_BRACKETED.sub("", text))
-    return "".join(character for character in bare if character.isalnum())
+    return "".join(filter(str.isalnum, unaccented(_BRACKETED.sub("", text))))
 
 
 def unaccented(text: str) -> str:
     """Return a text without case, accents, and blanks at its ends."""
     parted = unicodedata.normalize("NFKD", text).casefold().strip()
+    if parted.isascii():
+        return parted
     return "".join(character for character in parted if not unicodedata.combining(character))
 
 
@@ -39,12 +41,6 @@ _ROLES = {
     for wordings in HEADINGS.values()
     for role, words in wordings.items()
     for form in keys_of(words)
-}
-
-
-_BY_LETTER = {
-    letter: [(form, role) for form, role in _ROLES.items() if form[0] == letter and len(form) > 1]
-    for letter in {form[0] for form in _ROLES}
 }
 
 
@@ -69,7 +65,12 @@ def misspelt_role_of(text: str, roles: Collection[Role]) -> Role | None:
     if len(text) > _LONGEST:
         return None
     bare = key(text)
-    known = [form for form, role in _BY_LETTER.get(bare[:1], ()) if role in roles]
+    known = [form for form in _beginning_with(bare[:1]) if _ROLES[form] in roles]
     swapped = (form for form in known if sorted(form) == sorted(bare))
     near = next(swapped, None) or near_miss(bare, known, closeness=_CLOSENESS)
     return _ROLES[near] if near else None
+
+
+@lru_cache(maxsize=64)
+def _beginning_with(letter: str) -> tuple[str, ...]:
+    return tuple(form for form in _ROLES if form[0] == letter and len(form) > 1)

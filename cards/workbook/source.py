@@ -15,6 +15,7 @@ from cards.reading.limits import MOST_KEPT_BYTES
 from cards.reading.packed.escapes import guarded_workbook
 from cards.reading.packed.lean import lean_workbook
 from cards.reading.table import Table
+from cards.spreadsheets import load_openpyxl_with_pictures
 from cards.workbook import look
 from cards.workbook.results import Results, has_formulas, results_of
 
@@ -36,6 +37,7 @@ def opened(path: Path) -> tuple[Workbook, Results]:
     if unpacked > MOST_KEPT_BYTES:
         data = lean_workbook(data, path.name)
     data = guarded_workbook(data)
+    load_openpyxl_with_pictures()
     with warnings.catch_warnings():
         # They tell of drawings and styles that are left out.
         warnings.simplefilter("ignore")

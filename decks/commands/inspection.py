@@ -64,12 +64,12 @@ def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Ins
     option.
     """
     told("Reading the file")
-    content = _with_grade(read(file), options)
+    content = read(file)
     told(f"Checking {counted(len(content.items), 'item')}")
     recipe, about_recipe = resolve(content, options)
     grid, about_room = grid_for(recipe, content, options)
     recipe, about_printer = _with_shift(recipe, grid, content, options)
-    checked = check(content, [team.name for team in recipe.teams])
+    checked = check(_with_grade(content, options), [team.name for team in recipe.teams])
     # what is wrong already need not be proofread as well
     sound = sound_items(content, checked)
     about_deck = (

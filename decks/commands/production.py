@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 
+from cards.digest import digest_of
 from cards.finding import FairdealError
 from decks.activities import make_deck
 from decks.commands import report, telling
@@ -68,7 +69,7 @@ def _make_next(
     earlier = earlier_decks(shelf)
     # a deck keeps its number where its folder was given another name
     number = next_number(shelf, after=max((one.number for one in earlier.decks), default=0))
-    seed = seen.recipe.seed or f"{seen.content.digest}/{number}"
+    seed = seen.recipe.seed or f"{digest_of(seen.content)}/{number}"
     planned = planner(seen, shelf, earlier, seed) if planner else None
     told(f"Dealing {counted(len(seen.asked), 'item')}")
     deck = make_deck(
@@ -101,7 +102,7 @@ def _files(
     colophon = Colophon(
         # a name of odd bytes is no text that can be written
         made_from=name.encode(errors="replace").decode(),
-        digest=seen.content.digest,
+        digest=digest_of(seen.content),
         left_out=tuple((str(error.place), error.wrong) for error in seen.errors),
         papers={paper: hashlib.sha256(data).hexdigest() for paper, data in papers.items()},
         leaves=sum(stack.leaves for stack in stacks),

@@ -22,7 +22,7 @@ MAY_DIFFER = ("paper", "sides", "flip", "comes_out", "printer")
 """What can be another from one print of a card to the next: the card stays the same."""
 
 ROUNDING = 1e-6
-_NOTHING = Content("", (), (), (), (), "")
+_NOTHING = Content("", (), (), (), ())
 
 
 class Refitted(Struct, frozen=True):

@@ -1,6 +1,5 @@
 """What the terminal says of findings: errors first, places first, the mend beside the fault."""
 
-import json
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from pathlib import Path
@@ -92,6 +91,8 @@ def marking(file: Path, marked: Path | None) -> str:
 
 def as_json(name: str, seen: Inspection, marked: Path | None) -> str:
     """Return a check as one JSON document; see the README for its fields."""
+    import json  # noqa: PLC0415 (few ask for it)
+
     counts = Counter(finding.severity for finding in seen.findings)
     document = {
         "file": name,

@@ -32,7 +32,6 @@ def content(*rows: tuple[str, str]) -> Content:
             for n, (name, value) in enumerate(rows, start=2)
         ),
         findings=(),
-        digest="0",
     )
 
 

@@ -13,6 +13,7 @@ from support.workbooks import Sheets, fill
 
 from cards.checking import check
 from cards.content import Content
+from cards.digest import digest_of
 from cards.reading import read
 
 ReadSheets = Callable[..., Content]
@@ -247,7 +248,7 @@ def test_the_digest_is_of_what_is_said(make_workbook: Callable[[Sheets], Path]) 
     plain = {"Facts": [["Prompt", "Answer"], ["Tides a day", "2"]]}
     moved = {"Facts": [["Shore"], [], ["Answer", "Prompt"], ["2", " Tides a day"]]}
     other = {"Facts": [["Prompt", "Answer"], ["Tides a day", "3"]]}
-    digests = [read(make_workbook(sheets)).digest for sheets in (plain, moved, other)]
+    digests = [digest_of(read(make_workbook(sheets))) for sheets in (plain, moved, other)]
     assert digests[0] == digests[1]
     assert digests[0] != digests[2]
 

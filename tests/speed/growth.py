@@ -30,6 +30,7 @@ STEPS = ("read", "check", "proof", "make", "record")
 STEP_BY_STEP = """
 import sys, time
 from pathlib import Path
+from cards.digest import digest_of
 from cards.checking import check, sound_items
 from cards.reading import read
 from decks.activities import make_deck
@@ -55,7 +56,7 @@ found += step(proofread, items, recipe, grid)
 items = sound_items(content, found)
 exercises = exercises_of(content.exercises)
 deck = step(make_deck, recipe, items, number=1, seed="growth", exercises=exercises)
-step(write, deck, Colophon(file.name, content.digest, (), {}, 1))
+step(write, deck, Colophon(file.name, digest_of(content), (), {}, 1))
 """
 
 Cells = tuple[object, ...]

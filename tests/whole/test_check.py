@@ -1,9 +1,12 @@
 """`fairdeal check`, as a user runs it."""
 
+import io
 import json
 
 import pytest
 from openpyxl import load_workbook
+from openpyxl.drawing.image import Image
+from support.pictures import coded, photograph
 from support.shore import fairdeal
 from support.workbooks import fill
 
@@ -165,3 +168,13 @@ def test_a_text_file_is_marked_as_a_workbook(tmp_path):
     sheet = load_workbook(tmp_path / "Shore marked.xlsx")["Shore"]
     assert sheet["B2"].value == "1/2"
     assert sheet["B3"].comment.text.startswith("Error: There is no answer")
+
+
+def test_a_marked_copy_keeps_the_pictures_of_the_sheets(make):
+    path = make(["What glows in the waves?", None, "Life", "easy"])
+    book = load_workbook(path)
+    book["Facts"].add_image(Image(io.BytesIO(coded(photograph(30, 20)))), "F2")
+    book.save(path)
+    fairdeal("check", path, "--mark")
+    kept = load_workbook(path.with_name("Shore marked.xlsx"))["Facts"]
+    assert [(picture.width, picture.height) for picture in kept._images] == [(30, 20)]  # noqa: SLF001

@@ -54,9 +54,9 @@ def test_a_blank_workbook_needs_no_page(loaded_by):
     assert not loaded & {*not_needed, *SOLVER}
 
 
-@pytest.mark.parametrize(("file", "also"), [("w.csv", {"openpyxl", "PIL"}), ("w.xlsx", set())])
+@pytest.mark.parametrize(("file", "also"), [("w.csv", {"openpyxl"}), ("w.xlsx", set())])
 def test_checking_loads_nothing_that_deals_draws_or_writes(loaded_by, file, also):
-    not_needed = {"reportlab", "xlsxwriter", "pandas", *SOLVER, *SHAPES_AND_PICTURES}
+    not_needed = {"reportlab", "xlsxwriter", "pandas", "PIL", *SOLVER, *SHAPES_AND_PICTURES}
     loaded = loaded_by("check", file)
     assert "cards.checking.rules" in loaded
     assert not loaded & {*not_needed, *LATER_THAN_CHECKING, *also}

@@ -58,16 +58,15 @@ _PIECES = (
     (Mark.SECTION, r";"),
     (Mark.LITERAL, r"."),
 )
-_PIECE = re.compile(
-    "|".join(f"(?P<p{i}>{pattern})" for i, (_, pattern) in enumerate(_PIECES)),
-    re.IGNORECASE | re.DOTALL,
-)
+_PIECE = "|".join(f"(?P<p{i}>{pattern})" for i, (_, pattern) in enumerate(_PIECES))
 _INSIDES = ("quoted", "escaped", "elapsed", "condition", "currency")
 
 
 def tokens_of(number_format: str) -> tuple[Token, ...]:
     """Read a format code from left to right; every character is part of some token."""
-    return tuple(_token(match) for match in _PIECE.finditer(number_format))
+    return tuple(
+        _token(match) for match in re.finditer(_PIECE, number_format, re.IGNORECASE | re.DOTALL)
+    )
 
 
 def _token(match: re.Match[str]) -> Token:

@@ -1,8 +1,8 @@
 """Fira Sans in its two weights: the plain type of every page, measured letter by letter."""
 
+import pkgutil
 import unicodedata
 from functools import cache
-from importlib.resources import files
 
 import uharfbuzz as hb
 
@@ -21,8 +21,11 @@ def font_data(name: str) -> bytes:
 
 
 def file_in(package: str, name: str) -> bytes:
-    """Return a file of a package of fonts."""
-    return (files(package) / "files" / name).read_bytes()
+    """Return a file of a package of fonts; raise `FileNotFoundError` if it has none of the name."""
+    data = pkgutil.get_data(package, f"files/{name}")
+    if data is None:
+        raise FileNotFoundError(name)
+    return data
 
 
 class _Weight:

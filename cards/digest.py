@@ -2,26 +2,23 @@
 
 import hashlib
 import json
-from collections.abc import Sequence
 
-from cards.content import Cell, ExerciseRow, SettingRow, TeamRow
+from cards.content import Cell, Content
 from cards.item import Item
 
 
-def digest_of(
-    items: Sequence[Item],
-    teams: Sequence[TeamRow],
-    settings: Sequence[SettingRow],
-    exercises: Sequence[ExerciseRow] = (),
-) -> str:
-    """Return the hexadecimal SHA-256 of texts and pictures, in order, without their places."""
+def digest_of(content: Content) -> str:
+    """Return the hexadecimal SHA-256 of texts and pictures, in order, without their places.
+
+    It is of what the file says, not of its bytes: equal content has an equal digest.
+    """
     said = {
-        "items": [_said(item) for item in items],
-        "teams": [[row.name.text, _text(row.colour)] for row in teams],
-        "settings": [[row.name.text, row.value.text] for row in settings],
+        "items": [_said(item) for item in content.items],
+        "teams": [[row.name.text, _text(row.colour)] for row in content.teams],
+        "settings": [[row.name.text, row.value.text] for row in content.settings],
         "exercises": [
             [row.name.text, *map(_text, (row.how_many, row.gentler, row.effort))]
-            for row in exercises
+            for row in content.exercises
         ],
     }
     return hashlib.sha256(json.dumps(said, sort_keys=True).encode()).hexdigest()
