@@ -1,6 +1,7 @@
 """Delimited text: CSV and TSV, in the encodings and with the delimiters that schools have."""
 
 import csv
+import re
 from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator, Sequence
 from pathlib import PurePath
@@ -8,11 +9,14 @@ from pathlib import PurePath
 from cards.content import Cell
 from cards.finding import UnreadableFileError
 from cards.place import Place
-from cards.reading.delimiter import delimiter_of, records_of
+from cards.reading.delimiter import delimiter_named, delimiter_of, records_of
 from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
 from cards.reading.table import Doubt, Row, Table, clean, rows_of
 
+_Record = tuple[list[str], bool]
+
 _BLANKS = " \t,;"
+_KEPT_AS_TEXT = re.compile(r'="((?:[^"]|"")*)"')
 _GUESS = "cp1252"
 _LONGEST_LINE = 1_000_000
 _END = "\0"
@@ -29,9 +33,12 @@ def read_delimited(data: bytes, name: str) -> Table:
     text = _bounded(decoded, name)
     if not text:
         return Table(name, PurePath(name).stem, (), delimited=True)
-    delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
+    delimiter, start = delimiter_named(text)
+    if not delimiter:
+        delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
     doubts: dict[Place, Doubt] = {}
-    rows = rows_of(_cells(text, delimiter, name, doubts))
+    records = _records(text, delimiter, name, start)
+    rows = rows_of(_cells(records, name, doubts))
     guessed = _beyond_ascii(rows) if is_guessed else None
     if guessed:
         doubts[guessed] = Doubt.GUESSED
@@ -85,9 +92,9 @@ def _bounded(text: str, name: str) -> str:
     return "\n".join(lines)
 
 
-def _cells(text: str, delimiter: str, name: str, doubts: dict[Place, Doubt]) -> Iterator[Cell]:
+def _cells(records: Iterator[_Record], name: str, doubts: dict[Place, Doubt]) -> Iterator[Cell]:
     rows = cells = 0
-    for row, (record, is_torn) in enumerate(_records(text, delimiter, name), start=1):
+    for row, (record, is_torn) in enumerate(records, start=1):
         filled = [(column, field) for column, field in enumerate(record, start=1) if field]
         rows += bool(filled)
         cells += len(filled)
@@ -98,17 +105,24 @@ def _cells(text: str, delimiter: str, name: str, doubts: dict[Place, Doubt]) -> 
         if is_torn and filled:
             doubts[Place(name, row, filled[0][0])] = Doubt.TORN
         for column, field in filled:
-            yield Cell(clean(field), Place(name, row, column))
+            yield Cell(clean(_shown(field)), Place(name, row, column))
 
 
-def _records(text: str, delimiter: str, name: str) -> Iterator[tuple[list[str], bool]]:
+def _shown(field: str) -> str:
+    """Return what a spreadsheet shows of a field: of the formula `="007"`, which keeps noughts."""
+    kept = _KEPT_AS_TEXT.fullmatch(field)
+    return kept[1].replace('""', '"') if kept else field
+
+
+def _records(text: str, delimiter: str, name: str, begin: int) -> Iterator[_Record]:
     """Yield the fields of each record, and whether its quotes are astray on its one line.
 
-    Raises `UnreadableFileError` if a quotation mark is not closed, or only lines below.
+    The first begins at the character `begin`. Raises `UnreadableFileError` if a quotation mark is
+    not closed, or only lines below.
     """
-    lines, start = text.split("\n"), 0
+    lines, start = text.split("\n"), text.count("\n", 0, begin)
     try:
-        for record in records_of(f"{text}\n{_END}", delimiter):
+        for record in records_of(f"{text[begin:]}\n{_END}", delimiter):
             if record == [_END]:
                 return
             end = start + 1 + sum(field.count("\n") for field in record)
@@ -120,9 +134,9 @@ def _records(text: str, delimiter: str, name: str) -> Iterator[tuple[list[str], 
             yield record, is_torn
             start = end
     except csv.Error as error:
-        raise UnreadableFileError(_unclosed(text, name)) from error
+        raise UnreadableFileError(_unclosed(text, name, start + 1)) from error
     # A quotation mark that is never closed takes in all that follows.
-    raise UnreadableFileError(_unclosed(text, name))
+    raise UnreadableFileError(_unclosed(text, name, start + 1))
 
 
 def _is_torn(lines: Sequence[str], delimiter: str) -> bool:
@@ -144,10 +158,10 @@ def _astray(name: str, line: int) -> str:
     )
 
 
-def _unclosed(text: str, name: str) -> str:
+def _unclosed(text: str, name: str, line: int) -> str:
     if '"' in text:
         return (
-            f'{name} has a quotation mark (") that is opened and never closed. '
+            f'{name} has a quotation mark (") in line {line} that is opened and never closed. '
             "Find the field that begins with it and close it, or save the file as .xlsx."
         )
     return (

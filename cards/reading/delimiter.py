@@ -2,13 +2,24 @@
 
 import csv
 import io
+import re
 from collections import Counter
 from collections.abc import Iterator
 from itertools import islice
 
 # Where two part a text equally well, the first wins: it is the rarer in running text.
-_DELIMITERS = ("\t", ";", ",")
+_DELIMITERS = ("\t", "|", ";", ",")
 _SAMPLE = 200
+
+
+# What spreadsheet programs take for no row of the table, but for the name of its delimiter.
+_NAMED = re.compile(r'("?)sep=(.)\1(?:\n|$)', re.IGNORECASE)
+
+
+def delimiter_named(text: str) -> tuple[str, int]:
+    """Return the delimiter that a first line `sep=;` names, and how many characters it takes up."""
+    named = _NAMED.match(text)
+    return (named[2], named.end()) if named else ("", 0)
 
 
 def delimiter_of(text: str) -> str:

@@ -55,12 +55,8 @@ def gathered(
     findings = (*findings, *(finding for _, some in found for finding in some), *about_pictures)
     if not items:
         raise UnreadableFileError(_nothing(name, findings))
-    findings += tuple(
-        finding
-        for purpose, doubts in ((Purpose.TEAMS, team_doubts), (Purpose.DECK, setting_doubts))
-        for table in _tables(sheets, purpose)
-        for finding in doubts(table)
-    )
+    findings += tuple(team_doubts(_tables(sheets, Purpose.TEAMS)))
+    findings += tuple(setting_doubts(_tables(sheets, Purpose.DECK)))
     teams = tuple(row for table in _tables(sheets, Purpose.TEAMS) for row in team_rows(table))
     settings = tuple(row for table in _tables(sheets, Purpose.DECK) for row in setting_rows(table))
     exercises = tuple(

@@ -179,20 +179,26 @@ def _rows_above(table: Table, headings: Headings) -> Iterator[Finding]:
 
 
 def _doubled(row: Row, headings: Headings) -> Iterator[Finding]:
-    seen: dict[str, Cell] = {}
+    seen: dict[Role, Cell] = {}
     for column, role in sorted(headings.roles.items()):
         cell = row.cells[column]
-        first = seen.setdefault(key(cell.text), cell)
+        first = seen.setdefault(role, cell)
         if first is not cell and role in _OF_CARDS:
             yield Finding(
                 "heading-twice",
                 Severity.WARNING,
                 cell.place,
                 cell.text,
-                f"The heading {quoted(cell.text)} stands in {first.place.cell} too; "
-                "only the first of the two columns is read.",
+                f"{_the_heading_again(cell, first)}; only the first of the two columns is read.",
                 "Put all of them below the first, or rename this one.",
             )
+
+
+def _the_heading_again(cell: Cell, first: Cell) -> str:
+    said, where = quoted(cell.text), first.place.cell
+    if key(cell.text) == key(first.text):
+        return f"The heading {said} stands in {where} too"
+    return f"The heading {said} says the same as {quoted(first.text)} in {where}"
 
 
 def _misspelt_warning(cell: Cell, role: Role) -> Finding:

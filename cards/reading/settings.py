@@ -1,16 +1,20 @@
 """The Teams sheet and the Deck sheet."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from cards.content import Cell, SettingRow, TeamRow
 from cards.finding import Finding, Severity
 from cards.item import folded
+from cards.place import Place
 from cards.quoting import quoted
 from cards.reading.headings import key, role_of
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
 
+_Pair = tuple[Cell | None, Cell | None]
+
 _TEAM_NAMES = {"name", "names"}
+_SIDES = 2
 
 
 def team_rows(table: Table) -> Iterator[TeamRow]:
@@ -27,17 +31,17 @@ def setting_rows(table: Table) -> Iterator[SettingRow]:
             yield SettingRow(first, second)
 
 
-def team_doubts(table: Table) -> Iterator[Finding]:
+def team_doubts(tables: Iterable[Table]) -> Iterator[Finding]:
     """Yield the colours that have no team beside them."""
-    for first, second in _pairs(table, Role.TEAM, Role.COLOUR):
+    for first, second in _all_pairs(tables, Role.TEAM, Role.COLOUR):
         if second and not first:
             yield _alone(second, "colour has no team", "Write the team's name before it")
 
 
-def setting_doubts(table: Table) -> Iterator[Finding]:
+def setting_doubts(tables: Iterable[Table]) -> Iterator[Finding]:
     """Yield the values that have no setting beside them, and settings that stand twice."""
     seen: dict[str, Cell] = {}
-    for first, second in _pairs(table, Role.SETTING, Role.VALUE):
+    for first, second in _all_pairs(tables, Role.SETTING, Role.VALUE):
         if second and not first:
             yield _alone(second, "value has no setting", "Write the setting's name before it")
         if first and second:
@@ -64,12 +68,26 @@ def _twice(cell: Cell, earlier: Cell) -> Finding:
         Severity.WARNING,
         cell.place,
         cell.text,
-        f"{quoted(cell.text)} stands in {earlier.place.cell} too; the one further down counts.",
+        f"{quoted(cell.text)} stands in {_seen_from(cell.place, earlier.place)} too; this one "
+        "counts.",
         "Delete one of the two rows.",
     )
 
 
-def _pairs(table: Table, first: Role, second: Role) -> Iterator[tuple[Cell | None, Cell | None]]:
+def _seen_from(place: Place, other: Place) -> str:
+    """Return where another place is: its cell, with its sheet if that is another too."""
+    return other.cell if other.sheet == place.sheet else str(other)
+
+
+def _all_pairs(tables: Iterable[Table], first: Role, second: Role) -> Iterator[_Pair]:
+    return (pair for table in tables for pair in _pairs(table, first, second))
+
+
+def _pairs(table: Table, first: Role, second: Role) -> Iterator[_Pair]:
+    lying = _headings_below_one_another(table, {first, second})
+    if first in lying:
+        yield from _from_left_to_right(lying[first], lying.get(second))
+        return
     columns, start = _columns(table, first, second)
     for row in table.rows[start:]:
         yield row.cells.get(columns[first]), row.cells.get(columns[second])
@@ -83,6 +101,23 @@ def _columns(table: Table, first: Role, second: Role) -> tuple[Mapping[Role, int
         if first in found:
             return {second: 0} | found, i + 1
     return plain, 0
+
+
+def _headings_below_one_another(table: Table, roles: Collection[Role]) -> dict[Role, Row]:
+    """Return the rows that begin with these headings, if all do and hold more than headings."""
+    rows: dict[Role, Row] = {}
+    for row in table.rows[:_SIDES]:
+        role = _role(next(iter(row.cells.values())).text)
+        if role and role in roles:
+            rows[role] = row
+    texts = [cell.text for row in rows.values() for cell in row.cells.values()]
+    return rows if len(rows) == len(table.rows) and not all(map(_role, texts)) else {}
+
+
+def _from_left_to_right(firsts: Row, seconds: Row | None) -> Iterator[_Pair]:
+    others = seconds.cells if seconds else {}
+    for column in sorted(firsts.cells.keys() | others.keys())[1:]:
+        yield firsts.cells.get(column), others.get(column)
 
 
 def _found(row: Row) -> dict[Role, int]:

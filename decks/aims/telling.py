@@ -43,8 +43,18 @@ def _shares(plan: Plan) -> str:
         then += ", which has no marks yet"
     else:
         then += "; there are no marks yet, so levels are all there is to go by"
-    aim = f" (target {percent(plan.target)})" if plan.target is not None else ""
-    return f"{percent(plan.choice.share)} expected right{aim}; {then}."
+    return f"{percent(plan.choice.share)} expected right{_target(plan)}; {then}."
+
+
+def _target(plan: Plan) -> str:
+    if plan.target is None:
+        return ""
+    asked = plan.recipe.target / 100
+    if plan.target >= asked:
+        return f" (target {percent(plan.target)})"
+    last = plan.history.last.number
+    easier = f"at {percent(asked)} it would be no harder than deck {last}"
+    return f" (target {percent(plan.target)}: {easier})"
 
 
 def _cards(plan: Plan) -> str:

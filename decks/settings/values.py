@@ -64,6 +64,8 @@ def read_teams(text: str) -> int | list[str] | None:
             return NUMBER_WORDS.index(word) + 1
         if re.fullmatch(r"[0-9]+", word):
             return read_number(word, 1, MOST_TEAMS)
+        if re.fullmatch(r"[-+−]?\d+(?:\.\d+)?(?:e[-+]?\d+)?", word):
+            return None
     distinct = len({folded(name) for name in names}) == len(names)
     return names if distinct and 1 <= len(names) <= MOST_TEAMS else None
 

@@ -179,6 +179,26 @@ def test_an_absurd_number_format_does_no_harm(tmp_path, code):
     assert content(workbook_with(tmp_path / "w.xlsx", parts)).startswith(READ)
 
 
+ODD_LOOKS = {
+    "a fill of nothing": ("<fill><patternFill/></fill>", "<fill/>"),
+    "a colour by name": ('<color theme="1"/>', '<color rgb="red"/>'),
+    "a family of none": ('<family val="2"/>', '<family val="99"/>'),
+    "a border of another kind": ("<left/>", '<left style="wavy"/>'),
+    "an alignment of another kind": (
+        'pivotButton="0" quotePrefix="0" xfId="0"/>',
+        'xfId="0"><alignment horizontal="askew"/></xf>',
+    ),
+}
+
+
+@pytest.mark.parametrize(("usual", "odd"), ODD_LOOKS.values(), ids=ODD_LOOKS)
+def test_looks_that_no_card_needs_may_be_what_they_like(tmp_path, usual, odd):
+    assert usual in STYLES
+    styles = STYLES.replace(usual, odd)
+    parts = {"xl/styles.xml": styles, SHEET: sheet_xml(HEADINGS + TIDES)}
+    assert content(workbook_with(tmp_path / "w.xlsx", parts)) == READ
+
+
 BOOK, TIES = "xl/workbook.xml", "xl/_rels/workbook.xml.rels"
 
 

@@ -115,3 +115,36 @@ def test_quotes_that_are_whole_or_open_no_field_are_nothing_to_tell_of(
 def test_a_blank_before_a_quote_is_not_part_of_the_field(read_csv: ReadCsv) -> None:
     (item,) = read_csv('Prompt, Answer\n"Where, at ebb?", "on the shore, dry"\n').items
     assert (item.prompt, item.answer) == ("Where, at ebb?", "on the shore, dry")
+
+
+@pytest.mark.parametrize("line", ["sep=;", "SEP=;", '"sep=;"'])
+def test_a_line_that_names_the_delimiter_is_no_row(read_csv: ReadCsv, line: str) -> None:
+    content = read_csv(f"{line}\nPrompt;Answer\nTides a day, on most shores;2\n")
+    (item,) = content.items
+    assert (item.prompt, str(item.answer_place)) == ("Tides a day, on most shores", "words.csv B2")
+
+
+def test_lines_are_still_counted_from_the_top_of_the_file(read_csv: ReadCsv) -> None:
+    with pytest.raises(UnreadableFileError, match="in line 3 that is opened and never closed"):
+        read_csv('sep=,\nPrompt,Answer\n"Tides a day,2\nLegs of a crab,10\n')
+
+
+def test_an_upright_stroke_is_a_delimiter_where_every_row_has_it(read_csv: ReadCsv) -> None:
+    content = read_csv("Prompt|Answer|Topic\nTides a day, mostly|2|Tides\nLegs|10|Life\n")
+    assert [(item.answer, item.topic) for item in content.items] == [("2", "Tides"), ("10", "Life")]
+
+
+def test_an_upright_stroke_within_some_fields_is_none(read_csv: ReadCsv) -> None:
+    content = read_csv("Prompt,Answer\nNorm of x,|x|\nTides a day,2\nLegs of a crab,10\n")
+    assert [item.answer for item in content.items] == ["|x|", "2", "10"]
+
+
+# so spreadsheet programs are told to keep noughts (common practice)
+@pytest.mark.parametrize(
+    ("field", "answer"),
+    [('="007"', "007"), ('"=""0012"""', "0012"), ('"=""say """"hi"""""""', 'say "hi"')],
+)
+def test_a_text_written_as_a_formula_is_the_text(
+    read_csv: ReadCsv, field: str, answer: str
+) -> None:
+    assert read_csv(f"Prompt,Answer\nThe agent,{field}\n").items[0].answer == answer

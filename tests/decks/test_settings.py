@@ -26,7 +26,6 @@ def content(settings=(), teams=()):
             for row, (name, value) in enumerate(settings, start=2)
         ),
         findings=(),
-        digest="0",
     )
 
 
@@ -139,6 +138,12 @@ def test_a_team_called_by_a_colour_has_that_colour():
     red, blue, heron = (team.colour for team in recipe.teams)
     assert (red, blue) == (COLOURS["red"], COLOURS["blue"])
     assert heron not in {red, blue}
+
+
+@pytest.mark.parametrize("text", ["-1", "−2", "2.5", "1e3", "0", "13", "+40"])
+def test_a_number_that_is_none_of_teams_is_no_name_either(text):
+    _, (finding,) = resolve(content([("Teams", text)]), {})
+    assert (finding.code, finding.place.cell) == ("unknown-value", "B2")
 
 
 def test_a_single_name_on_the_deck_sheet_is_noted():

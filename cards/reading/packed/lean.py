@@ -6,6 +6,7 @@ What is left is checked, so that it is safe and quick to read.
 import io
 import re
 import zipfile
+from collections.abc import Iterable
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import MIB, too_large
@@ -36,6 +37,13 @@ _MOST_OTHERS = 4 * MIB
 # What a workbook's own part says of other workbooks, of names, and of tables of other programs.
 _ASIDE = (b"definedNames", b"externalReferences", b"pivotCaches", b"extLst", b"customWorkbookViews")
 _WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
+# Of the styles of cells, no card needs more than the formats of numbers, and what is bold.
+_STYLES = re.compile(r"(^|/)styles\d*\.xml$", re.IGNORECASE)
+_LOOKS = (
+    *(b"fills", b"borders", b"cellStyleXfs", b"cellStyles"),
+    *(b"dxfs", b"tableStyles", b"colors", b"extLst"),
+)
+_LOOK = re.compile(rb"<(?:alignment|protection|color|family|charset|scheme)\b[^<>]*/>")
 
 
 def lean_workbook(data: bytes, name: str) -> bytes:
@@ -66,14 +74,16 @@ def _lean_part(archive: Archive, part: str) -> bytes:
         raise UnreadableFileError(damaged(archive.name))
     refuse_doubled_sheets(other, part, archive.name)
     if _WORKBOOK.search(part):
-        for tag in _ASIDE:
-            other = _without(other, tag)
+        return _without(other, _ASIDE)
+    if _STYLES.search(part):
+        return _LOOK.sub(b"", _without(other, _LOOKS))
     return other
 
 
-def _without(xml: bytes, tag: bytes) -> bytes:
-    start, closing = b"<" + tag, b"</" + tag + b">"
-    before, found, rest = xml.partition(start)
-    if not found or closing not in rest:
-        return xml
-    return before + rest.partition(closing)[2]
+def _without(xml: bytes, tags: Iterable[bytes]) -> bytes:
+    for tag in tags:
+        start, closing = b"<" + tag, b"</" + tag + b">"
+        before, found, rest = xml.partition(start)
+        if found and closing in rest:
+            xml = before + rest.partition(closing)[2]
+    return xml

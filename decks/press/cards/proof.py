@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from msgspec.structs import replace
 
-from cards.content import Content
+from cards.content import Cell, Content
 from cards.finding import Finding, Severity
 from cards.item import Item, folded
 from cards.place import Place
@@ -18,6 +18,7 @@ from decks.press.cards.sizes import proofread_size
 from decks.press.type.fonts import unprintable
 from decks.recipe import Activity, Recipe
 
+_OTHER_TITLE = "The title is the file’s name as long as the Deck sheet has none."
 _MOST_MARKS = 4
 _PILED = re.compile(f"m{{{_MOST_MARKS + 1}}}")
 
@@ -44,13 +45,21 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
 def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
     """Return what stands in the way of printing the title and the teams' names."""
     cells = [row.name for row in content.teams] + [row.value for row in content.settings]
-    places = {folded(cell.text): cell.place for cell in reversed(cells)}
-    named = [("title", recipe.title), *(("team’s name", team.name) for team in recipe.teams)]
-    return tuple(
-        finding
-        for what, name in named
-        for finding in _letters(name, places.get(folded(name), Place(f"The {what}")), what)
-    )
+    findings = list(_letters(recipe.title, _where_named(recipe.title, cells, "title"), "title"))
+    if recipe.title == content.name:
+        findings = [replace(one, mend=f"{one.mend} {_OTHER_TITLE}") for one in findings]
+    for team in recipe.teams:
+        place = _where_named(team.name, cells, "team’s name")
+        findings += _letters(team.name, place, "team’s name")
+    return tuple(findings)
+
+
+def _where_named(name: str, cells: Sequence[Cell], what: str) -> Place:
+    """Return the cell that says a name, by itself or in a list; an option of the call has none."""
+    for cell in cells:
+        if folded(name) in map(folded, (cell.text, *cell.text.split(","))):
+            return cell.place
+    return Place(f"The {what}")
 
 
 def proofread_exercises(recipe: Recipe, content: Content) -> tuple[Finding, ...]:

@@ -114,3 +114,39 @@ def test_a_picture_that_a_formula_makes_is_told_of(tmp_path: Path, formula: str)
     content = read_sheets(tmp_path, {"Facts": rows})
     assert found(content) == [("picture-by-formula", "Facts C2")]
     assert content.items[0].picture == ""
+
+
+def test_a_setting_on_two_sheets_is_told_of_with_the_other_sheet(tmp_path: Path) -> None:
+    sheets = {"Facts": FACTS, "Deck": [["Paper", "A4"]], "Settings": [["Paper", "Letter"]]}
+    content = read_sheets(tmp_path, sheets)
+    (finding,) = content.findings
+    assert (finding.code, str(finding.place)) == ("setting-twice", "Settings A1")
+    assert "stands in Deck A1 too" in finding.wrong
+
+
+def test_teams_and_settings_may_stand_from_left_to_right(tmp_path: Path) -> None:
+    teams = [["Team", "Herons", "Otters", None, "Curlews"], ["Colour", "blue", None, "red"]]
+    deck = [["Setting", "Paper", "Cards"], ["Value", "A4", 12]]
+    content = read_sheets(tmp_path, {"Facts": FACTS, "Teams": teams, "Deck": deck})
+    colours = [(row.name.text, row.colour and row.colour.text) for row in content.teams]
+    assert colours == [("Herons", "blue"), ("Otters", None), ("Curlews", None)]
+    rows = [(row.name.text, row.value.text) for row in content.settings]
+    assert rows == [("Paper", "A4"), ("Cards", "12")]
+    assert [(f.code, str(f.place)) for f in content.findings] == [("half-a-row", "Teams D2")]
+
+
+@pytest.mark.parametrize("teams", [[["Team", "Colour"]], [["Team"], ["Team Colour"]], [["Team"]]])
+def test_headings_alone_do_not_stand_from_left_to_right(
+    tmp_path: Path, teams: list[list[str]]
+) -> None:
+    content = read_sheets(tmp_path, {"Facts": FACTS, "Teams": teams})
+    assert [row.name.text for row in content.teams] == [name for row in teams[1:] for name in row]
+
+
+def test_a_second_column_of_the_same_meaning_is_told_of(tmp_path: Path) -> None:
+    rows = [["Word", "Translation", "Definition"], ["Haus", "house", "where one lives"]]
+    content = read_sheets(tmp_path, {"Words": rows})
+    assert [item.prompt for item in content.items] == ["house"]
+    (finding,) = content.findings
+    assert (finding.code, str(finding.place)) == ("heading-twice", "Words C1")
+    assert "says the same as “Translation” in B1" in finding.wrong

@@ -3,7 +3,7 @@
 import pytest
 from support.items import item
 
-from cards.content import Cell, Content, ExerciseRow
+from cards.content import Cell, Content, ExerciseRow, SettingRow
 from cards.place import Place
 from decks.layout.grid import make_grid
 from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
@@ -109,7 +109,24 @@ def test_a_letter_in_a_topic_is_said_to_be_in_the_topic():
 
 
 def test_the_title_and_the_teams_are_proofread_too():
-    empty = Content("Shore", (), (), (), (), "0")
+    empty = Content("Unit 3", (), (), (), ())
     teams = make_teams(["Heron", "Otter ☃"], [None, None])
     (finding,) = proofread_names(recipe(teams=teams), empty)
     assert finding.found == "Otter ☃"
+    assert str(finding.place) == "The team’s name"
+
+
+def test_a_name_among_others_on_the_deck_sheet_is_found_there():
+    row = SettingRow(
+        Cell("Teams", Place("Deck", 2, 1)), Cell("Heron, Otter ☃", Place("Deck", 2, 2))
+    )
+    teams = make_teams(["Heron", "Otter ☃"], [None, None])
+    (finding,) = proofread_names(recipe(teams=teams), Content("Unit 3", (), (), (row,), ()))
+    assert str(finding.place) == "Deck B2"
+
+
+def test_a_title_that_is_the_name_of_the_file_says_so():
+    (finding,) = proofread_names(recipe(title="Shore ☃"), Content("Shore ☃", (), (), (), ()))
+    assert "the file’s name" in finding.mend
+    (finding,) = proofread_names(recipe(title="Shore ☃"), Content("Unit 3", (), (), (), ()))
+    assert "the file’s name" not in finding.mend
