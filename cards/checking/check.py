@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from cards.checking.rules import RULES
+from cards.checking.rules import rules
 from cards.checking.words import words
 from cards.content import Content
 from cards.finding import Finding, Severity, ranked
@@ -10,13 +10,16 @@ from cards.item import Item
 from cards.place import Place
 
 
-def check(content: Content, team_names: Sequence[str]) -> tuple[Finding, ...]:
+def check(
+    content: Content, team_names: Sequence[str], reading_grade: int | None = None
+) -> tuple[Finding, ...]:
     """Return the findings of reading and of every rule, errors first, then by place.
 
-    Items may only be pinned to the teams named.
+    Items may only be pinned to the teams named, and prompts may be no harder to read than a grade.
     """
-    found = [finding for rule in RULES for finding in rule.findings(content, team_names)]
-    # what the rules asked of every text, each of them anew, nobody asks again
+    every = rules(reading_grade)
+    found = [finding for rule in every for finding in rule.findings(content, team_names)]
+    # every rule asks for the words of every text; after the last of them nobody does
     words.cache_clear()
     return ranked([*content.findings, *found])
 

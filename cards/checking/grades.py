@@ -8,9 +8,8 @@ from cards.checking.rule import Remark
 from cards.checking.syllables import estimated_syllables, syllables
 from cards.checking.words import is_english, words
 from cards.content import Content
-from cards.item import Item, folded
+from cards.item import Item
 
-SETTING = "Reading grade"
 _LEAST_WORDS = 8
 _LEAST_PROMPTS = 6
 # in one short sentence a long word or two is worth four grades, so less than this says nothing
@@ -19,7 +18,6 @@ _EASY_ENOUGH = 12
 # how far a grade by estimated syllables may be from the grade by the list
 _DOUBT = 2
 _SENTENCE_END = re.compile(r"[.!?]+(?=\s+\S)")
-_NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 def flesch_kincaid_grade(*, words: int, sentences: int, syllables: int) -> float:
@@ -27,30 +25,22 @@ def flesch_kincaid_grade(*, words: int, sentences: int, syllables: int) -> float
     return 0.39 * words / sentences + 11.8 * syllables / words - 15.59
 
 
-def hard_to_read(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
-    """Find English prompts whose grade is above the one set, or far above that of the rest."""
+def hard_to_read(
+    content: Content, _team_names: Sequence[str], *, grade: int | None
+) -> Iterator[Remark]:
+    """Find English prompts above a school grade; without one, those far above the rest."""
     items = [item for item in content.items if _can_be_graded(item)]
-    asked = grade_set(content)
     estimates = [_grade(item.prompt, estimated_syllables) for item in items]
-    if not items or max(estimates) + _DOUBT < _limit(estimates, asked):
+    if not items or max(estimates) + _DOUBT < _limit(estimates, grade):
         return
     grades = [_grade(item.prompt, syllables) for item in items]
-    limit = _limit(grades, asked)
-    for item, grade in zip(items, grades, strict=True):
-        if grade > limit:
-            yield _remark(item, grade, asked)
+    limit = _limit(grades, grade)
+    for item, found in zip(items, grades, strict=True):
+        if found > limit:
+            yield _remark(item, found, grade)
 
 
-def grade_set(content: Content) -> float | None:
-    """Return the grade set on the Deck sheet, or None if there is none that is a number."""
-    values = (
-        row.value.text for row in content.settings if folded(row.name.text) == folded(SETTING)
-    )
-    numbers = [found for text in values if (found := _NUMBER.search(text))]
-    return float(numbers[-1][0].replace(",", ".")) if numbers else None
-
-
-def _limit(grades: Sequence[float], asked: float | None) -> float:
+def _limit(grades: Sequence[float], asked: int | None) -> float:
     if asked is not None:
         return asked
     few = len(grades) < _LEAST_PROMPTS
@@ -70,8 +60,8 @@ def _grade(text: str, count: Callable[[str], int]) -> float:
     return flesch_kincaid_grade(words=max(1, len(said)), sentences=sentences, syllables=spoken)
 
 
-def _remark(item: Item, grade: float, asked: float | None) -> Remark:
-    than = f"grade {asked:g}, which the Deck sheet asks for" if asked else "the other prompts"
+def _remark(item: Item, grade: float, asked: int | None) -> Remark:
+    than = f"grade {asked}, which is asked for" if asked else "the other prompts"
     return Remark(
         item.prompt_place,
         item.prompt,

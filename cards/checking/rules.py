@@ -1,5 +1,7 @@
 """All rules of checking, in one table."""
 
+from functools import partial
+
 from cards.checking.blanks import no_answer, no_prompt
 from cards.checking.blanks_in_prompts import article_before_blank, number_before_blank
 from cards.checking.choices import (
@@ -38,7 +40,7 @@ _BOTH = f"{_GUIDELINES}; {_HANDBOOK}"
 _MOVING = "common practice; Butte et al. 2018 for the ranks of effort"
 _GRADE = "Flesch 1948; Kincaid et al. 1975"
 
-RULES = (
+_RULES = (
     Rule("no-prompt", Severity.ERROR, _PRACTICE, no_prompt),
     Rule("no-answer", Severity.ERROR, _PRACTICE, no_answer),
     Rule("same-prompt-other-answer", Severity.ERROR, _PRACTICE, same_prompt_other_answer),
@@ -70,9 +72,14 @@ RULES = (
     Rule("unknown-effort", Severity.WARNING, _MOVING, unknown_effort),
     Rule("no-gentler-option", Severity.WARNING, _PRACTICE, no_gentler_option),
     Rule("same-exercise", Severity.WARNING, _PRACTICE, same_exercise),
-    Rule("hard-to-read", Severity.NOTE, _GRADE, hard_to_read),
     Rule("uneven-length", Severity.NOTE, _GUIDELINES, uneven_length),
     Rule("same-level", Severity.NOTE, _PRACTICE, same_level),
     Rule("lonely-detail", Severity.NOTE, _PRACTICE, lonely_detail),
     Rule("lonely-topic", Severity.NOTE, _PRACTICE, lonely_topic),
 )
+
+
+def rules(reading_grade: int | None = None) -> tuple[Rule, ...]:
+    """Return every rule; prompts are to be no harder to read than a grade, where one is given."""
+    at_grade = partial(hard_to_read, grade=reading_grade)
+    return (*_RULES, Rule("hard-to-read", Severity.NOTE, _GRADE, at_grade))

@@ -1,6 +1,7 @@
 """A file, read by whoever knows its kind."""
 
 from collections.abc import Callable
+from errno import ENAMETOOLONG
 from pathlib import Path
 
 from cards.content import Content
@@ -13,6 +14,7 @@ from cards.reading.table import Table
 
 Read = tuple[tuple[Table, ...], tuple[Finding, ...]]
 
+_SHOWN = 40
 _WORKS = "Files that work: .xlsx, .xlsm, .ods, .csv and .tsv."
 _SAVE_AS = {
     ".xls": "Open it in your spreadsheet program and save it as .xlsx.",
@@ -49,8 +51,11 @@ def read(path: Path) -> Content:
 
 def tables_of(path: Path) -> Read:
     """Return the visible tables of a file, and what was found in reading them; raise as `read`."""
-    reader, most_bytes = _reader(path)
-    data = _bytes_of(path, most_bytes)
+    try:
+        reader, most_bytes = _reader(path)
+        data = _bytes_of(path, most_bytes)
+    except OSError as error:
+        raise UnreadableFileError(_refusal(path, error)) from error
     if not data.strip():
         raise UnreadableFileError(
             f"{path.name} is empty. Put the content into it, save it, and try again."
@@ -59,15 +64,12 @@ def tables_of(path: Path) -> Read:
 
 
 def _bytes_of(path: Path, most: int) -> bytes:
-    try:
-        if path.exists() and not path.is_file():
-            raise UnreadableFileError(
-                f"{path.name} is not a file that holds anything. Name a spreadsheet. {_WORKS}"
-            )
-        with path.open("rb") as file:
-            data = file.read(most + 1)
-    except OSError as error:
-        raise UnreadableFileError(_refusal(path, error)) from error
+    if path.exists() and not path.is_file():
+        raise UnreadableFileError(
+            f"{path.name} is not a file that holds anything. Name a spreadsheet. {_WORKS}"
+        )
+    with path.open("rb") as file:
+        data = file.read(most + 1)
     if len(data) > most:
         raise too_large(path.name)
     return data
@@ -123,12 +125,21 @@ def _refusal(path: Path, error: OSError) -> str:
             f"{path.name} may not be read. Close it in other programs, "
             "see that you may open it, and try again."
         )
+    if error.errno == ENAMETOOLONG:
+        return f"There is no file {path.name[:_SHOWN]}…: no name can be as long. {_WORKS}"
     return f"{path.name} could not be read ({error.strerror}). Copy it elsewhere and try again."
 
 
 def _not_there(path: Path) -> str:
     folder = path.parent
-    others = sorted(other.name for other in folder.iterdir()) if folder.is_dir() else []
-    near = near_miss(path.name, others)
+    near = near_miss(path.name, _names_in(folder))
     hint = f"Did you mean {near}?" if near else "Check the name and the folder."
     return f"There is no file {path.name} in {folder.resolve().name or folder}. {hint}"
+
+
+def _names_in(folder: Path) -> list[str]:
+    """Return the names of what is in a folder; none where it may not be looked into."""
+    try:
+        return sorted(other.name for other in folder.iterdir())
+    except OSError:
+        return []

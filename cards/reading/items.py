@@ -13,7 +13,7 @@ from cards.reading.headings import roles_in
 from cards.reading.levels import level_of, unknown_level
 from cards.reading.table import Doubt, Row, Table
 
-_BETWEEN = re.compile(r"[;|\n]")
+_BETWEEN = re.compile(r"[;\n]")
 
 
 def items_of(

@@ -50,11 +50,11 @@ def save_new(path: Path, data: bytes) -> None:
     """
     if os.path.lexists(path):
         raise FileTakenError(_taken(path))
-    if not path.parent.is_dir():
-        raise UnreadableFileError(
-            f"There is no folder {path.parent}. Make it first, or choose another."
-        )
     try:
+        if not path.parent.is_dir():
+            raise UnreadableFileError(
+                f"There is no folder {path.parent}. Make it first, or choose another."
+            )
         _write_and_name(path, data)
     except FileExistsError as error:
         raise FileTakenError(_taken(path)) from error
@@ -62,6 +62,19 @@ def save_new(path: Path, data: bytes) -> None:
         why, mend = refusal(error)
         raise UnreadableFileError(
             f"{path.name} could not be written: {why}. {mend}, or choose another folder."
+        ) from error
+
+
+def holds(path: Path, data: bytes) -> bool:
+    """Say whether there is a file that holds just this.
+
+    Raises `UnreadableFileError` if it may not be read.
+    """
+    try:
+        return path.is_file() and path.read_bytes() == data
+    except OSError as error:
+        raise UnreadableFileError(
+            f"{path.name} may not be read. Close it in other programs, and try again."
         ) from error
 
 

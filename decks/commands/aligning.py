@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from pathlib import Path
 
-from cards.writing.saving import save_new
+from cards.writing.saving import holds, save_new
 from decks.commands.naming_printers import told, unknown_printer
 from decks.commands.readings import name_of, reading_of
 from decks.commands.stopping import finishing
@@ -18,7 +18,7 @@ def made(out: Path, paper: str | None, flip: str | None) -> list[str]:
 
     edge = _flip(flip)
     data = align_file(_paper(paper), edge)
-    if not (out.is_file() and out.read_bytes() == data):
+    if not holds(out, data):
         with finishing():
             save_new(out, data)
     return [
@@ -37,7 +37,7 @@ def kept(keep: str, numbers: Mapping[str, str], flip: str | None, *, turned: boo
     name = name_of(keep)
     with finishing():
         printer = remember(settings_folder(), name, reading, turned=turned)
-    lines = [f"Kept    {line}" for line in told(printer)[int(turned) : int(turned) + 1]]
+    lines = [f"Kept    {line}" for line in [told(printer)[turned]]]
     lines.append(f'Next    Build with --printer "{printer.name}", or name it on the Deck sheet.')
     if printer.turned is None:
         lines.append("Note    Pages wider than high are not measured yet: that is leaf 2.")

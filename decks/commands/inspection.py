@@ -4,10 +4,9 @@ from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 
 from msgspec import Struct
-from msgspec.structs import replace
 
 from cards.checking import check, sound_items
-from cards.content import Cell, Content, SettingRow
+from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
@@ -69,7 +68,7 @@ def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Ins
     recipe, about_recipe = resolve(content, options)
     grid, about_room = grid_for(recipe, content, options)
     recipe, about_printer = _with_shift(recipe, grid, content, options)
-    checked = check(_with_grade(content, options), [team.name for team in recipe.teams])
+    checked = check(content, [team.name for team in recipe.teams], recipe.reading_grade)
     # what is wrong already need not be proofread as well
     sound = sound_items(content, checked)
     about_deck = (
@@ -113,15 +112,6 @@ def is_shared_out(recipe: Recipe) -> bool:
     """Say whether the items are divided among the teams."""
     dealt = recipe.activity in {Activity.REVIEW, Activity.COLLECT}
     return dealt and recipe.deal is Dealing.SHARES
-
-
-def _with_grade(content: Content, options: Mapping[str, str]) -> Content:
-    """Let a grade from the command line stand for the one on the Deck sheet, which a rule reads."""
-    if "reading_grade" not in options:
-        return content
-    place = Place("--reading-grade")
-    row = SettingRow(Cell("Reading grade", place), Cell(options["reading_grade"], place))
-    return replace(content, settings=(*content.settings, row))
 
 
 def _errors(findings: Iterable[Finding]) -> tuple[Finding, ...]:

@@ -7,8 +7,8 @@ from pathlib import Path
 
 from msgspec import Struct
 
-from cards.finding import Finding, Severity, UnreadableFileError
-from cards.writing.saving import FileTakenError, save_new
+from cards.finding import Finding, Severity
+from cards.writing.saving import FileTakenError, holds, save_new
 from decks.commands import report
 from decks.commands.stopping import finishing
 from decks.deck import Deck
@@ -114,7 +114,7 @@ def write_pages(seen: Seen) -> Path | None:
     data = shows_file(seen.deck, seen.found)
     for number in count(1):
         path = seen.folder / f"{SHOWS}{f'-{number}' if number > 1 else ''}.pdf"
-        if _is_new(path, data) or _holds(path, data):
+        if _is_new(path, data) or holds(path, data):
             return path
     raise AssertionError  # there is no end of numbers
 
@@ -127,12 +127,3 @@ def _is_new(path: Path, data: bytes) -> bool:
     except FileTakenError:
         return False
     return True
-
-
-def _holds(path: Path, data: bytes) -> bool:
-    try:
-        return path.is_file() and path.read_bytes() == data
-    except OSError as error:
-        raise UnreadableFileError(
-            f"{path.name} may not be read. Close it in other programs, and try again."
-        ) from error

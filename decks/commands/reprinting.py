@@ -133,5 +133,5 @@ def _notes(deck: Deck, found: Picked, fit: Refitted) -> list[str]:
         is_one = len(found.repeated) == 1
         which = f"Card {found.repeated[0]} is" if is_one else "These cards are"
         owner = deck.owners[found.cards[0].team].name
-        notes.append(f"{which} in several piles. For one of them only: --team “{owner}”.")
+        notes.append(f'{which} in several piles. For one of them only: --team "{owner}".')
     return [f"Note    {note}" for note in notes]

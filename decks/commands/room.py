@@ -9,7 +9,7 @@ from decks.layout.grid import Grid, make_grid
 from decks.layout.room import LEAST, NoRoomError
 from decks.lengths import CardMeasure
 from decks.recipe import CardSize, Flip, PaperName, Recipe, Sides
-from decks.settings import setting_called
+from decks.settings import cell_of
 from decks.words import listed
 
 KEYS = ("card_size", "margins", "paper", "sides")
@@ -68,19 +68,7 @@ def _mend(error: NoRoomError, recipe: Recipe) -> str:
 
 
 def _asked(content: Content, options: Mapping[str, str]) -> tuple[Place, str]:
-    """Return where the size was asked for, or else what leaves it no room, and what stands there.
-
-    The command line goes before the Deck sheet.
-    """
-    cells = {}
-    for row in content.settings:
-        setting = setting_called(row.name.text)
-        if setting:
-            cells[setting.key] = row.value
-    for key in KEYS:
-        if key in options:
-            option = "--size" if key == "card_size" else f"--{key}"
-            return Place(option), options[key]
-        if key in cells:
-            return cells[key].place, cells[key].text
-    return Place("Card size"), ""
+    """Return what was asked for that leaves too little room, likeliest first, and where."""
+    given = (cell_of(key, content.settings, options) for key in KEYS)
+    cell = next(filter(None, given), None)
+    return (cell.place, cell.text) if cell else (Place("Card size"), "")

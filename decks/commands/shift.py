@@ -14,7 +14,7 @@ from decks.layout.grid import Grid
 from decks.lengths import NO_SHIFT, Shift
 from decks.printers import Printer, find, read_printers, settings_folder, shift_for
 from decks.recipe import Flip, Recipe, Sides
-from decks.settings import setting_called
+from decks.settings import cell_of
 
 
 def with_shift(
@@ -28,7 +28,8 @@ def with_shift(
     """
     if recipe.printer is None or not grid.two_sided:
         return recipe, ()
-    asked = _Asked(recipe.printer, grid, _place(content, options))
+    cell = cell_of("printer", content.settings, options)
+    asked = _Asked(recipe.printer, grid, cell.place if cell else Place("Printer"))
     shift, findings = asked.shift()
     return replace(recipe, shift=shift), tuple(findings)
 
@@ -112,14 +113,3 @@ def shift_on_page(printer: Printer, grid: Grid) -> Shift | None:
 
 def _sent_turned(grid: Grid) -> bool:
     return grid.page.turned and grid.sides is not Sides.TWO_PASSES
-
-
-def _place(content: Content, options: Mapping[str, str]) -> Place:
-    """Return where the printer was named; the command line goes before the Deck sheet."""
-    if "printer" in options:
-        return Place("--printer")
-    for row in content.settings:
-        setting = setting_called(row.name.text)
-        if setting and setting.key == "printer":
-            return row.value.place
-    return Place("Printer")

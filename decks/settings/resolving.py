@@ -1,10 +1,10 @@
 """How a recipe comes from the Deck sheet, the command line and the defaults."""
 
 import difflib
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import cast
 
-from cards.content import Content, SettingRow
+from cards.content import Cell, Content, SettingRow
 from cards.finding import Finding, Severity
 from cards.item import folded
 from cards.place import Place
@@ -44,10 +44,11 @@ def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple
     """
     chosen, findings = _from_sheet(content.settings)
     chosen |= _from_options(options)
+    given = cell_of("teams", content.settings, options)
     lot = roster(
         cast("Wanted", chosen.pop("teams", None)),
         content.teams,
-        named_in=_where_named(content.settings, options),
+        named_in=given.place if given else Place("--teams"),
         on_stock=chosen.get("ink") is Ink.STOCK,
     )
     for usual in _usual(chosen):
@@ -66,15 +67,6 @@ def _usual(chosen: Mapping[str, object]) -> Iterator[dict[str, object]]:
     deal = chosen.get("deal") or BY_ACTIVITY.get(activity, {}).get("deal")
     if deal is Dealing.COPIES:
         yield {"guide": GuideFor.CLASS}
-
-
-def _where_named(rows: Sequence[SettingRow], options: Mapping[str, str]) -> Place:
-    """Return where teams are named that are not on the Teams sheet."""
-    if "teams" not in options:
-        for row in rows:
-            if BY_NAME.get(_compact(row.name.text)) is BY_NAME["teams"]:
-                return row.value.place
-    return Place("--teams")
 
 
 def _about_colours(lot: Roster, ink: Ink) -> Iterator[Finding]:
@@ -127,6 +119,15 @@ BY_NAME = {
 def setting_called(name: str) -> Setting | None:
     """Return the setting that a row of the Deck sheet names, or None."""
     return BY_NAME.get(_compact(name))
+
+
+def cell_of(key: str, rows: Iterable[SettingRow], options: Mapping[str, str]) -> Cell | None:
+    """Return what was given for a setting, and where: an option, or the last of the Deck sheet."""
+    cells = {setting.key: row.value for row in rows if (setting := setting_called(row.name.text))}
+    if key in options:
+        setting = next(one for one in SETTINGS if one.key == key)
+        return Cell(options[key], Place(setting.option))
+    return cells.get(key)
 
 
 def _unknown_setting(row: SettingRow) -> Finding:

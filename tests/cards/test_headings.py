@@ -45,7 +45,7 @@ def test_headings_tell_kind_and_sides(
 def test_all_columns_are_read_in_any_order(read_csv: ReadCsv) -> None:
     content = read_csv(
         "Team,Difficulty,Distractor 1,Distractor 2,Answer,Also accept,Picture,Unit,Question\n"
-        "Otter,hard,the wind,a; b|c,the moon,moon;Moon,moon.png,Tides,What pulls the tides?\n"
+        "Otter,hard,the wind,a; b;c,the moon,moon;Moon,moon.png,Tides,What pulls the tides?\n"
     )
     [item] = content.items
     assert item.prompt == "What pulls the tides?"
@@ -209,3 +209,8 @@ def test_levels_are_known_by_word_and_number(read_csv: ReadCsv, text: str, level
     content = read_csv(f"Prompt,Answer,Level\nTides a day,2,{text}\n")
     assert [item.level for item in content.items] == [level]
     assert content.findings == ()
+
+
+def test_only_semicolons_part_other_right_answers(read_csv: ReadCsv) -> None:
+    content = read_csv("Prompt,Answer,Also right\nNorm of -3,3,|-3|; three\n")
+    assert content.items[0].also_right == ("|-3|", "three")

@@ -1,6 +1,9 @@
 """What stops a build: one clear message, the right status, and nothing left behind."""
 
+import os
 import stat
+from errno import EACCES
+from pathlib import Path
 
 import openpyxl
 import pytest
@@ -123,3 +126,48 @@ def test_no_place_to_write_to_is_status_3_and_says_where(tmp_path):
     assert done.returncode == 3
     assert "Shore decks" in done.stderr
     assert "Traceback" not in done.stderr
+
+
+LONG = "a" * 300
+"""Longer than the name of any file (255 bytes: POSIX Issue 8, and common practice)."""
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        ("check", f"{LONG}.xlsx"),
+        ("build", f"{LONG}.csv"),
+        ("build", f"{LONG}.odd"),
+        ("start", f"{LONG}.xlsx"),
+        ("start", f"{LONG}/new.xlsx"),
+        ("align", "--out", f"{LONG}.pdf"),
+        ("marks", LONG),
+        ("next", f"{LONG}.xlsx"),
+        ("reprint", LONG, "--all"),
+    ],
+    ids=" ".join,
+)
+def test_a_name_longer_than_any_is_one_line(tmp_path, call):
+    done = fairdeal(*call, cwd=tmp_path)
+    assert done.returncode in {2, 3}
+    assert len(done.stderr.splitlines()) == 1
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_marks_in_a_file_with_a_name_longer_than_any_is_one_line(build):
+    done = fairdeal("marks", build(), "--marks", f"{LONG}.xlsx")
+    assert done.returncode in {2, 3}
+    assert len(done.stderr.splitlines()) == 1
+
+
+@pytest.mark.skipif(os.name == "nt", reason="folders are closed in another way there")
+def test_a_file_missing_from_a_folder_that_may_not_be_looked_into_is_one_line(
+    tmp_path, monkeypatch
+):
+    def refused(_folder):
+        raise PermissionError(EACCES, "Permission denied")
+
+    monkeypatch.setattr(Path, "iterdir", refused)  # the owner of all files may look anywhere
+    done = fairdeal("check", tmp_path / "Shore.xlsx")
+    assert done.returncode == 3
+    assert "There is no file Shore.xlsx" in done.stderr

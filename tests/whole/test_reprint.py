@@ -243,7 +243,7 @@ def test_a_label_that_several_piles_have_is_printed_for_all_with_a_note(deck):
     folder = deck("--deal", "copies")
     told = reprint(folder, "--cards", "7")
     assert "3 cards again" in told
-    assert "Note    Card 7 is in several piles. For one of them only: --team “Heron”." in told
+    assert 'Note    Card 7 is in several piles. For one of them only: --team "Heron".' in told
     told = reprint(folder, "--cards", "7", "--team", "Otter", "--team", "Samphire")
     assert "2 cards again, on 1 leaf: Otter 7; Samphire 7." in told
     assert "Note" not in told

@@ -30,7 +30,7 @@ def read_marks(path: Path, deck: Deck) -> Marks:
     rest is used. Raises `UnreadableFileError` for a file that is not there or cannot be read, and
     for a folder without one.
     """
-    if not path.is_dir():
+    if not _is_folder(path):
         return _read([path], deck)
     workbooks, texts = _files(path, _WORKBOOKS), _files(path, _TEXTS)
     if not workbooks and not texts:
@@ -43,6 +43,14 @@ def read_marks(path: Path, deck: Deck) -> Marks:
     if texts and marks.is_empty and not marks.findings:
         marks, unread = _read(texts, deck), workbooks[1:]
     return Marks(marks.counts, marks.guides, (*marks.findings, *map(_not_read, unread)))
+
+
+def _is_folder(path: Path) -> bool:
+    try:
+        return path.is_dir()
+    except OSError:
+        # whoever reads it will say what is wrong with the name
+        return False
 
 
 def marks_in(folder: Path, deck: Deck) -> Marks:

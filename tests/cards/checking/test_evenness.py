@@ -50,19 +50,16 @@ def test_topics_are_left_where_there_are_few_rows(read_sheets) -> None:
     assert found(read_sheets({"Facts": [HEADINGS, *rows(topics=NAMES)[:7]]})) == []
 
 
-SETTING = [["Setting", "Value"], ["Reading grade", "4"]]
 PROMPT = "The organism that continually filters microscopic plankton out of the water"
 
 
-def test_a_reading_grade_on_the_deck_sheet_is_the_limit(read_sheets) -> None:
+def test_a_reading_grade_that_is_asked_for_is_the_limit(read_sheets) -> None:
     facts = [HEADINGS, [PROMPT, "mussel"], ["The big old bird that sits on the red post", "tern"]]
-    assert found(read_sheets({"Facts": facts})) == []
-    assert ("hard-to-read", "note", "Facts A2") in found(
-        read_sheets({"Facts": facts, "Deck": SETTING})
-    )
-    assert ("hard-to-read", "note", "Facts A3") not in found(
-        read_sheets({"Facts": facts, "Deck": SETTING})
-    )
+    content = read_sheets({"Facts": facts})
+    assert found(content) == []
+    (finding,) = check(content, (), reading_grade=4)
+    assert (finding.code, str(finding.place)) == ("hard-to-read", "Facts A2")
+    assert "harder than grade 4, which is asked for" in finding.wrong
 
 
 def test_plain_prompts_are_graded_without_the_long_list_of_syllables() -> None:
@@ -82,4 +79,4 @@ def test_plain_prompts_are_graded_without_the_long_list_of_syllables() -> None:
 def test_a_reading_grade_is_not_given_to_other_languages(read_sheets) -> None:
     german = "Überschwemmungsgefährdete Küstenlandschaften heißen in der Biologie meist auch"
     facts = [HEADINGS, [german, "Watt"]]
-    assert found(read_sheets({"Facts": facts, "Deck": SETTING})) == []
+    assert check(read_sheets({"Facts": facts}), (), reading_grade=4) == ()

@@ -5,7 +5,7 @@ from collections.abc import Callable
 import pytest
 
 from cards.checking import check, sound_items
-from cards.checking.rules import RULES
+from cards.checking.rules import rules
 from cards.content import Content
 from cards.finding import Severity
 
@@ -93,7 +93,7 @@ def test_one_defect_gives_one_finding_in_its_cell(
 
 
 def test_every_rule_has_a_code_of_its_own() -> None:
-    codes = [rule.code for rule in RULES]
+    codes = [rule.code for rule in rules()]
     assert len(set(codes)) == len(codes)
 
 

@@ -34,6 +34,16 @@ def test_copies_give_every_team_all_items_however_few(tmp_path):
     assert codes(tmp_path, {"Facts": ROWS}, teams="3", deal="copies") == []
 
 
+@pytest.mark.parametrize("name", ["Reading grade", "Reading-grade", "READING  GRADE"])
+def test_a_grade_is_heeded_however_its_setting_is_written(tmp_path, name):
+    hard = "Which microscopic photosynthetic organisms constitute phytoplankton communities there?"
+    sheets = {
+        "Facts": [("Prompt", "Answer"), (hard, "diatoms"), ("What digs?", "lugworm")],
+        "Deck": [("Setting", "Value"), (name, "3")],
+    }
+    assert codes(tmp_path, sheets, teams="2") == [("hard-to-read", "Facts A2")]
+
+
 def test_a_grade_from_the_command_line_stands_for_the_one_on_the_deck_sheet(tmp_path):
     hard = "Which microscopic photosynthetic organisms constitute phytoplankton communities there?"
     sheets = {

@@ -43,6 +43,12 @@ def test_without_a_printer_nothing_is_moved_and_nothing_is_read(seen, tmp_path):
 def test_the_deck_sheet_may_name_the_printer(seen):
     assert seen([("Printer", "Staff room")]) == (Shift(1, -2), [])
     assert seen([("Printer", "Gym")]) == (NO_SHIFT, [("unknown-printer", "Deck B2")])
+
+
+def test_where_the_deck_sheet_names_two_printers_the_last_one_is_meant(seen):
+    rows = [("Printer", "Office"), ("Printer", "Gym")]
+    _, findings = seen(rows)
+    assert ("unknown-printer", "Deck B3") in findings
     assert seen([("Printer", "Gym")], printer="Staff room") == (Shift(1, -2), [])
 
 
