@@ -80,25 +80,23 @@ def _by_light_hand(total: int, teams: int, hand: int) -> int:
 def _heaviest_hand(load: Load, sizes: Range) -> int:
     """Return what some team carries at the least."""
     lightest, cards, teams = _sums(load), len(load), len(sizes.pinned)
-    hands = [lightest[min(sizes.most, cards)]]  # for some team has that many
+    hands = [lightest[sizes.most]]  # for some team has that many
     # of the k·teams + 1 heaviest items some team has k + 1 (pigeonhole)
     for k in range(sizes.least):
-        if k * teams < cards:
-            first = cards - k * teams - 1
-            heavy = lightest[first + k + 1] - lightest[first]
-            hands.append(heavy + lightest[max(0, sizes.least - k - 1)])
+        first = cards - k * teams - 1
+        heavy = lightest[first + k + 1] - lightest[first]
+        hands.append(heavy + lightest[sizes.least - k - 1])
     return max(hands)
 
 
 def _lightest_hand(load: Load, sizes: Range) -> int:
     """Return what some team carries at the most."""
     lightest, cards, teams = _sums(load), len(load), len(sizes.pinned)
-    hands = [lightest[-1] - lightest[max(0, cards - sizes.least)]]
+    hands = [lightest[-1] - lightest[cards - sizes.least]]
     for k in range(sizes.least):
-        if k * teams < cards:
-            light = lightest[k * teams + 1] - lightest[k * teams - k]
-            heaviest = lightest[-1] - lightest[max(0, cards - max(0, sizes.most - k - 1))]
-            hands.append(light + heaviest)
+        light = lightest[k * teams + 1] - lightest[k * teams - k]
+        heaviest = lightest[-1] - lightest[cards - (sizes.most - k - 1)]
+        hands.append(light + heaviest)
     return min(hands)
 
 

@@ -96,3 +96,21 @@ def test_the_least_is_reached_where_one_cause_alone_keeps_teams_apart(teams, loa
 def test_nothing_keeps_one_team_or_no_cards_apart():
     assert least_spread((3, 4), [None, None], hand_sizes([None, None], 1)) == 0
     assert least_spread((), [], hand_sizes([], 3)) == 0
+
+
+# Each worked out by hand: what the first team has for certain, and what is left for the others.
+@pytest.mark.parametrize(
+    ("load", "pinned", "least"),
+    [
+        # 40 + 40 + 1 at the least; of the other 65 some team has no more than 32
+        ((40, 40, 1, 1, 2, 50, 3, 4, 5), 2, 81 - 32),
+        # 1 + 1 + 50 at the most; of the other 250 some team has 125
+        ((1, 1, 40, 40, 41, 42, 43, 44, 50), 2, 125 - 52),
+        # its hand is full with 1 + 1; of the other 166 some team has 83
+        ((1, 1, 40, 41, 42, 43), 2, 83 - 2),
+    ],
+)
+def test_what_is_pinned_to_one_of_three_teams_keeps_it_apart(load, pinned, least):
+    homes = [0] * pinned + [None] * (len(load) - pinned)
+    sizes = hand_sizes(homes, 3)
+    assert least_spread(load, homes, sizes) == least <= best_of_all(load, homes, sizes)

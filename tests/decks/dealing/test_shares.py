@@ -118,6 +118,21 @@ def test_an_item_set_to_no_team_of_the_deal_is_refused():
         deal_shares([card(0, team="Gannet")], TEAMS[:2], "shore")
 
 
+def test_a_deal_says_what_each_hand_weighs_and_the_chances_it_gives():
+    # 1,000 points a card, times the share of a level: .90, .75, .60; a word and a word each
+    items = [card(0, level=1, team="Heron"), card(1, level=3, team="Otter")]
+    deal = deal_shares(items, TEAMS[:2], "shore")
+    goals = {goal.name: goal for goal in deal.goals}
+    assert goals["expected points"].counts == (("all", (900, 600)),)
+    assert goals["expected points"].unit == "thousandths of a point"
+    assert goals["clashes"].counts == (("all", (0, 0)),)
+    # Heron alone right: .9 * .4; Otter alone: .1 * .6; both or none: a draw, shared
+    assert deal.chances == pytest.approx((0.65, 0.35))
+    # where both cards are as easy as each other, so are the teams' chances
+    told = deal_shares(items, TEAMS[:2], "shore", lambda _item: 0.7)
+    assert told.chances == pytest.approx((0.5, 0.5))
+
+
 def test_a_deal_without_teams_is_refused():
     with pytest.raises(ValueError, match="at least one team"):
         deal_shares([], [], "shore")
