@@ -97,6 +97,13 @@ class Fractions(StrEnum):
     BUILT = "built"
 
 
+class Choices(StrEnum):
+    """Whether a question is printed with its wrong answers among the right one, or without."""
+
+    HIDDEN = "hidden"
+    SHOWN = "shown"
+
+
 class GuideFor(StrEnum):
     """Who gets a study guide of their own."""
 
@@ -176,6 +183,7 @@ class Recipe(Struct, frozen=True):
     ink: Ink = Ink.COLOUR
     read_from: float = 400
     fractions: Fractions = Fractions.PLAIN
+    choices: Choices = Choices.HIDDEN
     guide: GuideFor = GuideFor.TEAM
     support: Support = Support.BANK
     extra_words: int = 2

@@ -50,7 +50,13 @@ _TEAM = Column(
     "Leave it blank to have the row dealt fairly.",
     14,
 )
-_ABOUT_ITEM = (_TOPIC, _LEVEL, _ALSO_RIGHT, _TEAM)
+_PICTURE = Column(
+    "Picture",
+    "Not needed. The name of a picture in the folder of this file, as crab.png; "
+    "or paste the picture into the row.",
+    16,
+)
+_ABOUT_ITEM = (_TOPIC, _LEVEL, _ALSO_RIGHT, _TEAM, _PICTURE)
 
 VOCABULARY = Plan(
     "Vocabulary",
@@ -83,7 +89,8 @@ QUESTIONS = Plan(
         Column("Answer", "The right answer: the back of the card.", 24, needed=True),
         Column(
             "Wrong answers",
-            "Not needed. Choices that are wrong but could be believed, with a semicolon between.",
+            "Not needed. Choices that are wrong but could be believed, with a semicolon between. "
+            "They are printed if the Deck sheet says Choices: shown.",
             34,
         ),
         *_ABOUT_ITEM,

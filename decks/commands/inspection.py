@@ -11,11 +11,12 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
+from decks.choices import about_hidden
 from decks.commands.room import grid_for
 from decks.layout.grid import Grid
 from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
 from decks.recipe import Activity, Dealing, Recipe
-from decks.settings import resolve
+from decks.settings import cell_of, resolve
 from decks.steps import Told, unheard
 from decks.words import counted
 
@@ -79,6 +80,9 @@ def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Ins
         *proofread_exercises(recipe, content),
         *_too_few_items(content, recipe),
     )
+    if cell_of("choices", content.settings, options) is None:
+        asked = [item for item in sound if item.kind in recipe.activity.asks]
+        checked = (*checked, *about_hidden(asked))
     about_rows = checked if about_room else (*checked, *proofread(sound, recipe, grid))
     return Inspection(content, recipe, grid, about_deck, about_rows)
 

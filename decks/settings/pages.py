@@ -8,7 +8,7 @@ from decks.lengths import (
     read_distance,
     read_margins,
 )
-from decks.recipe import CardSize, ComesOut, Flip, Fractions, Ink, PaperName, Sides
+from decks.recipe import CardSize, Choices, ComesOut, Flip, Fractions, Ink, PaperName, Sides
 from decks.settings.setting import Setting, one_of
 from decks.settings.values import read_card_size, read_text
 from decks.words import listed
@@ -78,6 +78,13 @@ PAGES = (
         Fractions,
         "Whether 3/4 is printed as typed or built as a fraction",
         Fractions.PLAIN,
+    ),
+    one_of(
+        "Choices",
+        "choices",
+        Choices,
+        "Whether a question with wrong answers is printed with them, as choices to pick from",
+        Choices.HIDDEN,
     ),
 )
 """A part of `SETTINGS`, in its order."""

@@ -4,9 +4,11 @@ from collections.abc import Iterator
 from functools import cache
 
 from msgspec import Struct
+from msgspec.structs import replace
 
-from cards.item import Item
+from cards.item import Item, folded
 from cards.picture import Picture, PictureKind
+from decks.choices import choices_of, letter_of, lettered
 from decks.layout.fitting import LADDER, Setting, fit
 from decks.layout.fractions import with_fractions
 from decks.layout.frame import Image
@@ -16,7 +18,7 @@ from decks.press.cards.legible import least_size
 from decks.press.cards.shape import Shape, Shows
 from decks.press.script.direction import right_to_left
 from decks.press.type.fonts import measure
-from decks.recipe import Fractions
+from decks.recipe import Choices, Fractions, Recipe
 
 SHARP = 150
 """Dots an inch from which a picture looks sharp in the hand; common practice in printing."""
@@ -66,10 +68,33 @@ def styled_of(item: Item, *, back: bool, fractions: Fractions = Fractions.PLAIN)
     return with_fractions(Styled(item.prompt, spans=item.prompt_spans), fractions)
 
 
+def with_choices(item: Item, *, back: bool, fractions: Fractions = Fractions.PLAIN) -> Styled:
+    """Return the same with the choices below what is asked, and the letter of what is right."""
+    styled, choices = styled_of(item, back=back, fractions=fractions), choices_of(item)
+    if not choices:
+        return styled
+    if not back:
+        return replace(styled, text=f"{styled.text}\n{lettered(choices)}")
+    letter = letter_of([folded(choice) for choice in choices].index(folded(item.answer)))
+    spans = tuple(
+        replace(span, start=span.start + len(letter), end=span.end + len(letter))
+        for span in styled.spans
+    )
+    return replace(styled, text=f"{letter}{styled.text}", spans=spans)
+
+
+def as_printed(item: Item, recipe: Recipe, *, back: bool) -> Styled:
+    """Return what an item asks or answers, with its choices if the recipe shows them."""
+    of_item = with_choices if recipe.choices is Choices.SHOWN else styled_of
+    return of_item(item, back=back, fractions=recipe.fractions)
+
+
 def shown_on(item: Item, shape: Shape) -> Styled:
     """Return what a side of this shape says of an item; nothing where it tells only the owner."""
     if shape.shows is Shows.OWNER:
         return Styled("")
+    if shape.choices is Choices.SHOWN and (shape.back or shape.shows is Shows.PROMPT):
+        return with_choices(item, back=shape.back, fractions=shape.fractions)
     return styled_of(item, back=shape.shows is Shows.ANSWER, fractions=shape.fractions)
 
 

@@ -60,6 +60,7 @@ def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
         bleed=grid.bleed,
         ribbon=recipe.ink is not Ink.STOCK,
         fractions=recipe.fractions,
+        choices=recipe.choices,
         read_from=recipe.read_from,
     )
     return front, replace(front, back=True, says=Shows.OWNER if collect else None)

@@ -6,7 +6,7 @@ from functools import cached_property
 from msgspec import Struct
 
 from decks.layout.units import mm
-from decks.recipe import Fractions
+from decks.recipe import Choices, Fractions
 
 INSET = mm(5)
 """Nothing to be read is nearer to the trim: a millimetre of shift and of cut never shows."""
@@ -36,9 +36,10 @@ class Shape(Struct, frozen=True, dict=True):
 
     The ribbon stands on the same physical edge of the card: left in front, right behind. With a
     `bleed` it runs over the trim by so many points at its outer side, head and foot. Without a
-    `ribbon` its room goes to what is to be read. `fractions` says how 3/4 is set,
-    `says` what stands on the side, as a rule the prompt in front and the answer behind, with its
-    `topic` above it; `read_from` from how many millimetres it is to be read.
+    `ribbon` its room goes to what is to be read. `fractions` says how 3/4 is set, `choices`
+    whether a question has its choices with it, `says` what stands on the side, as a rule the
+    prompt in front and the answer behind, with its `topic` above it; `read_from` from how many
+    millimetres it is to be read.
     """
 
     width: float
@@ -48,6 +49,7 @@ class Shape(Struct, frozen=True, dict=True):
     inset: float = INSET
     ribbon: bool = True
     fractions: Fractions = Fractions.PLAIN
+    choices: Choices = Choices.HIDDEN
     read_from: float = 400
     says: Shows | None = None
     topic: bool = True

@@ -10,7 +10,7 @@ from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import as_printed
 from decks.press.type.pages import column, page_paper, pages
 from decks.press.type.setting import (
     BODY,
@@ -26,7 +26,7 @@ from decks.press.type.setting import (
     under_one_another,
     width_of,
 )
-from decks.recipe import Activity, Dealing, Fractions, Sides
+from decks.recipe import Activity, Dealing, Recipe, Sides
 
 LABEL = Style(11, strong=True, tone="quiet")
 LABEL_WIDTH = 30.0
@@ -51,7 +51,7 @@ def answer_pages(deck: Deck) -> list[Frame]:
     for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
         head = [] if alike else [_head(deck, team, width)]
         each = (width + BETWEEN) / across - BETWEEN
-        entries = [_entry(card, each, deck.recipe.fractions) for card in hand]
+        entries = [_entry(card, each, deck.recipe) for card in hand]
         blocks += _list(entries, width, across, head)
     return pages(blocks, paper, foot=f"{deck.name} · answers")
 
@@ -105,10 +105,10 @@ def _row(entries: Sequence[Frame], width: float, across: int) -> Frame:
     )
 
 
-def _entry(card: Card, width: float, fractions: Fractions) -> Frame:
+def _entry(card: Card, width: float, recipe: Recipe) -> Frame:
     room = width - LABEL_WIDTH
     also = f"also: {', '.join(card.item.also_right)}" if card.item.also_right else ""
-    words = [paragraph(styled_of(card.item, back=True, fractions=fractions), room, STRONG)]
+    words = [paragraph(as_printed(card.item, recipe, back=True), room, STRONG)]
     words += [paragraph(also, room, NOTE)] if also else []
     entry = [
         (0.0, paragraph(card.label, LABEL_WIDTH, LABEL, first=BODY.size * 0.8)),

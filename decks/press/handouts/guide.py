@@ -60,7 +60,7 @@ def _look(deck: Deck, support: Support) -> _Look:
     recipe = deck.recipe
     sizes = guide_type(large_print=recipe.large_print)
     width = column(page_paper(recipe.paper))
-    rows = RowLook(sizes, width, recipe.fractions, support is Support.HINTS)
+    rows = RowLook(sizes, width, recipe, support is Support.HINTS)
     entries = entries_of(deck.pool, recipe.fractions)
     return _Look(sizes, width, rows, entries, support, recipe.activity is Activity.COLLECT)
 

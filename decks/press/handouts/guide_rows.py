@@ -5,11 +5,10 @@ from msgspec import Struct
 from cards.item import Item
 from decks.bank import GuidePart, hint_of
 from decks.layout.frame import Frame, Image, Line, Placed
-from decks.layout.runs import Styled
-from decks.press.cards.arranging import SHARP, fitted, styled_of
+from decks.press.cards.arranging import SHARP, as_printed, fitted
 from decks.press.handouts.guide_type import GuideType
 from decks.press.type.setting import gap, line_of, paragraph, under_one_another, width_of
-from decks.recipe import Fractions
+from decks.recipe import Recipe
 
 BESIDE = 0.65
 """The share of the width after which the lines begin that stand beside their clue."""
@@ -26,7 +25,7 @@ class RowLook(Struct, frozen=True):
 
     sizes: GuideType
     width: float
-    fractions: Fractions
+    recipe: Recipe
     hints: bool
 
 
@@ -74,8 +73,7 @@ def _row(number: int, item: Item, lines: int, look: RowLook) -> Frame:
 
 
 def _clue(item: Item, room: float, look: RowLook) -> Frame:
-    clue: Styled = styled_of(item, back=False, fractions=look.fractions)
-    return paragraph(clue, room, look.sizes.words)
+    return paragraph(as_printed(item, look.recipe, back=False), room, look.sizes.words)
 
 
 def _with_help(words: Frame, item: Item, end: float, look: RowLook) -> Frame:

@@ -11,8 +11,7 @@ from decks.layout.units import mm
 from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, told
-from decks.press.cards.arranging import SHARP, fitted
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import SHARP, as_printed, fitted
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
@@ -29,7 +28,7 @@ from decks.press.type.setting import (
     under_one_another,
     width_of,
 )
-from decks.recipe import Fractions, Points
+from decks.recipe import Points, Recipe
 from decks.words import counted
 
 SAID = Style(13.5)
@@ -88,8 +87,7 @@ def points_told(points: Points) -> str:
 
 def _round(deck: Deck, number: int, calls: Sequence[Call], width: float) -> list[Block]:
     columns = _columns(width)
-    fractions = deck.recipe.fractions
-    rows = [[_label(call), *_cells(call, columns, fractions)] for call in calls]
+    rows = [[_label(call), *_cells(call, columns, deck.recipe)] for call in calls]
     start, *rest = table(columns, rows)
     name = deck.owners[number].name
     head = _head(name, number, f"{counted(len(calls), 'question')}, {told(calls)}", width)
@@ -125,13 +123,11 @@ def _label(call: Call) -> Frame:
     return under_one_another([paragraph(call.label, 26, LABEL, first=FIRST), box], gap=2)
 
 
-def _cells(call: Call, columns: Sequence[Column], fractions: Fractions) -> list[Frame]:
+def _cells(call: Call, columns: Sequence[Column], recipe: Recipe) -> list[Frame]:
     item = call.item
     _card, say, accept, move = (column.room for column in columns)
-    said = paragraph(styled_of(item, back=False, fractions=fractions), say, SAID, first=FIRST)
-    right = paragraph(
-        styled_of(item, back=True, fractions=fractions), accept, ACCEPTED, first=FIRST
-    )
+    said = paragraph(as_printed(item, recipe, back=False), say, SAID, first=FIRST)
+    right = paragraph(as_printed(item, recipe, back=True), accept, ACCEPTED, first=FIRST)
     also = f"also right: {', '.join(item.also_right)}" if item.also_right else ""
     about = " · ".join(
         filter(None, [f"{call.seconds} seconds", item.level.name.lower(), item.topic])

@@ -45,11 +45,20 @@ def test_the_sheets_stand_in_the_order_of_work_with_the_explanation_in_front(bla
 @pytest.mark.parametrize(
     ("sheet", "headings"),
     [
-        ("Vocabulary", ["Word", "Meaning", "Topic", "Level", "Also right", "Team"]),
-        ("Facts", ["Prompt", "Answer", "Topic", "Level", "Also right", "Team"]),
+        ("Vocabulary", ["Word", "Meaning", "Topic", "Level", "Also right", "Team", "Picture"]),
+        ("Facts", ["Prompt", "Answer", "Topic", "Level", "Also right", "Team", "Picture"]),
         (
             "Questions",
-            ["Question", "Answer", "Wrong answers", "Topic", "Level", "Also right", "Team"],
+            [
+                "Question",
+                "Answer",
+                "Wrong answers",
+                "Topic",
+                "Level",
+                "Also right",
+                "Team",
+                "Picture",
+            ],
         ),
         ("Details", ["Topic", "Heading", "Detail"]),
         ("Teams", ["Team", "Colour"]),

@@ -1,0 +1,80 @@
+"""A question with its choices: the right answer among the wrong ones, each with a letter."""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from cards.finding import Finding, Severity
+from cards.item import Item, folded
+from cards.place import column_letters
+
+_NUMBER = re.compile(r"[-−]?\d+(?:[.,]\d+)?")
+_POINTS_AT_CHOICES = re.compile(
+    r"\b(?:which|what|who|one|two|all|none|any) of (?:these|those|the following|them)\b"
+    r"|\bthe following\b|\b(?:the )?(?:choices|options) (?:below|above)\b",
+    re.IGNORECASE,
+)
+_MEND = "To print them, write shown beside Choices on the Deck sheet."
+_OF_ALL = re.compile(r"(?:all|none|both|neither) of (?:the above|these|them)", re.IGNORECASE)
+
+
+def choices_of(item: Item) -> tuple[str, ...]:
+    """Return the choices of an item, in an order that does not tell which is right.
+
+    Numbers stand by size, other choices by the alphabet, and those that speak of the others last
+    (Haladyna, Downing & Rodriguez 2002: "place choices in logical or numerical order").
+    An item without wrong answers has none.
+    """
+    texts = {folded(text): text for text in (*item.wrong, item.answer)}
+    if len(texts) == 1:
+        return ()
+    numbers = {text: _NUMBER.match(text) for text in texts.values()}
+    by_size = {
+        text: float(found[0].replace(",", ".").replace("−", "-"))
+        for text, found in numbers.items()
+        if found
+    }
+    all_numbers = len(by_size) == len(texts)
+
+    def place(text: str) -> tuple[bool, float, str]:
+        return bool(_OF_ALL.search(text)), by_size[text] if all_numbers else 0, folded(text)
+
+    return tuple(sorted(texts.values(), key=place))
+
+
+def lettered(choices: tuple[str, ...]) -> str:
+    """Return choices below each other, each after its letter."""
+    return "\n".join(f"{letter_of(n)}{choice}" for n, choice in enumerate(choices))
+
+
+def letter_of(number: int) -> str:
+    """Return what stands before the choice of a number, from 0."""
+    return f"{column_letters(number + 1)}.\u00a0"
+
+
+def about_hidden(items: Iterable[Item]) -> Iterator[Finding]:
+    """Yield what is to be said where wrong answers are not printed: questions that need them.
+
+    That there are choices in columns of their own is told once, where no question points at them.
+    """
+    with_wrong = [item for item in items if item.wrong]
+    needing = [item for item in with_wrong if _POINTS_AT_CHOICES.search(item.prompt)]
+    for item in needing:
+        yield Finding(
+            "choices-not-printed",
+            Severity.WARNING,
+            item.prompt_place,
+            item.prompt,
+            "This question points at its choices, and they are not printed.",
+            f"{_MEND} Or ask so that it can be answered without them.",
+        )
+    apart = (item for item in with_wrong if len({place.column for place in item.wrong_places}) > 1)
+    first = next(apart, None)
+    if first and not needing:
+        yield Finding(
+            "choices-not-printed",
+            Severity.NOTE,
+            first.wrong_places[0],
+            first.wrong[0],
+            "Choices are not printed: cards ask without them.",
+            _MEND,
+        )

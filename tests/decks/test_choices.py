@@ -1,0 +1,62 @@
+"""A question with its choices."""
+
+import pytest
+from support.items import item
+
+from cards.item import Kind
+from cards.place import Place
+from decks.choices import about_hidden, choices_of, lettered
+
+
+@pytest.mark.parametrize(
+    ("answer", "wrong", "order"),
+    [
+        # "place choices in logical or numerical order" (Haladyna, Downing & Rodriguez 2002)
+        ("six", ("one", "twelve"), ("one", "six", "twelve")),
+        ("9", ("12", "100"), ("9", "12", "100")),
+        ("−5 °C", ("3 °C", "−10 °C"), ("−10 °C", "−5 °C", "3 °C")),
+        ("1,5 m", ("1,25 m", "2 m"), ("1,25 m", "1,5 m", "2 m")),
+        ("Zebra", ("ant", "Bee"), ("ant", "Bee", "Zebra")),
+        ("all of the above", ("cod", "eel"), ("cod", "eel", "all of the above")),
+        ("eel", ("None of these", "ray"), ("eel", "ray", "None of these")),
+        ("eel", ("Eel", "cod"), ("cod", "eel")),
+        ("eel", (), ()),
+        ("eel", ("EEL",), ()),
+    ],
+)
+def test_their_order_does_not_tell_which_is_right(answer, wrong, order):
+    assert choices_of(item("Which?", answer, wrong=wrong)) == order
+
+
+def test_each_has_its_letter():
+    assert lettered(("cod", "eel")) == "A.\u00a0cod\nB.\u00a0eel"
+
+
+@pytest.mark.parametrize(
+    "prompt",
+    [
+        "Which of these lives on land?",
+        "Which one of the following is a bird?",
+        "The following live in the sea, but for …",
+        "Pick from the choices below: it lays eggs.",
+    ],
+)
+def test_a_question_that_points_at_choices_is_told_of(prompt):
+    asked = item(
+        prompt, "horse", wrong=("cod",), kind=Kind.QUESTION, wrong_places=(Place("Q", 2, 3),)
+    )
+    (finding,) = about_hidden([asked])
+    assert (finding.code, finding.severity.value) == ("choices-not-printed", "warning")
+    assert "Choices on the Deck sheet" in finding.mend
+
+
+def test_choices_in_columns_of_their_own_are_told_of_once():
+    places = (Place("Q", 2, 3), Place("Q", 2, 4))
+    asked = [item(f"Which is {n}?", "x", wrong=("y", "z"), wrong_places=places) for n in range(3)]
+    (finding,) = about_hidden(asked)
+    assert (finding.severity.value, str(finding.place)) == ("note", "Q C2")
+
+
+def test_wrong_answers_in_one_cell_are_for_checking_and_need_no_word():
+    asked = item("Which?", "x", wrong=("y", "z"), wrong_places=(Place("Q", 2, 3),) * 2)
+    assert list(about_hidden([asked])) == []
