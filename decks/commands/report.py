@@ -90,7 +90,7 @@ def marking(file: Path, marked: Path | None) -> str:
 
 
 def as_json(name: str, seen: Inspection, marked: Path | None) -> str:
-    """Return a check as one JSON document; see the README for its fields."""
+    """Return a check as one JSON document; the README lists its fields."""
     import json  # noqa: PLC0415 (few ask for it)
 
     counts = Counter(finding.severity for finding in seen.findings)
@@ -102,7 +102,7 @@ def as_json(name: str, seen: Inspection, marked: Path | None) -> str:
         "findings": [finding_record(finding) for finding in ranked(seen.findings)],
         "marked": str(marked) if marked else None,
     }
-    return json.dumps(document, indent=2)
+    return json.dumps(document, ensure_ascii=False, indent=2)
 
 
 def finding_record(finding: Finding) -> dict[str, object]:

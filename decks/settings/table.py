@@ -205,5 +205,5 @@ SETTINGS = (
         "The same seed gives the same deck again; without it, every deck is new",
     ),
 )
-"""Every setting that the Deck sheet and the command line have; a new one is a row here, a field
-of `Recipe` and an option of the build command."""
+"""Every setting that the Deck sheet and the command line have; a new one is a row here and a field
+of `Recipe`."""

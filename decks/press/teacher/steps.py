@@ -27,7 +27,7 @@ MOVING = (
     "no exercise is ever a penalty. Individual plans and medical notes come first. The school’s "
     "rules, and the staff who are licensed to decide, have the last word."
 )
-"""Common practice; the number of sheets is a school district's (see the facts in the tests)."""
+"""Common practice; the number of sheets is a school district's tip."""
 
 
 def steps_of(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Step]:
