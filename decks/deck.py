@@ -57,8 +57,3 @@ class Deck(Struct, frozen=True):
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""
         return self.shares.get(item.key, item.level.expected_share)
-
-    @property
-    def shared(self) -> bool:
-        """Whether teams own the cards, each team its own."""
-        return self.deal is not None

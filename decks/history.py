@@ -4,10 +4,9 @@ An item is told by its key, which is made of its prompt and its answer: a row th
 edited elsewhere, keeps its history.
 """
 
-from collections.abc import Iterator, Mapping
 from pathlib import Path
 
-from msgspec import Struct, field
+from msgspec import Struct
 
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
@@ -26,29 +25,18 @@ class Earlier(Struct, frozen=True):
         return self.recorded.number
 
 
-class Appearance(Struct, frozen=True):
-    """One card of an earlier deck that an item was on; `owner` is the team, round or set."""
-
-    deck: int
-    label: str
-    owner: str
-
-
 class History(Struct, frozen=True):
     """The earlier decks in the order of their numbers, and what was left alone, and why."""
 
     decks: tuple[Earlier, ...] = ()
     findings: tuple[Finding, ...] = ()
-    _by_key: Mapping[str, tuple[Appearance, ...]] = field(default_factory=dict)
-
-    def of(self, key: str) -> tuple[Appearance, ...]:
-        """Return the cards that the item of a key was on, deck by deck; none for a new item."""
-        return self._by_key.get(key, ())
 
     @property
     def keys(self) -> frozenset[str]:
         """The keys of all items that were in an earlier deck."""
-        return frozenset(self._by_key)
+        return frozenset(
+            card.item.key for earlier in self.decks for card in earlier.recorded.deck.cards
+        )
 
 
 def earlier_decks(shelf: Path) -> History:
@@ -70,7 +58,7 @@ def earlier_decks(shelf: Path) -> History:
         else:
             decks[recorded.number] = Earlier(folder, recorded)
     ordered = tuple(decks[number] for number in sorted(decks))
-    return History(ordered, tuple(findings), _appearances(ordered))
+    return History(ordered, tuple(findings))
 
 
 def _folders(shelf: Path) -> list[Path]:
@@ -97,21 +85,6 @@ def _order(folder: Path) -> tuple[bool, int, str]:
     """Order folders that have kept their numbers first, so that copies come after them."""
     name = folder.name
     return (False, int(name), name) if name.isdecimal() else (True, 0, name)
-
-
-def _appearances(decks: tuple[Earlier, ...]) -> dict[str, tuple[Appearance, ...]]:
-    found: dict[str, list[Appearance]] = {}
-    for key, appearance in _each(decks):
-        found.setdefault(key, []).append(appearance)
-    return {key: tuple(appearances) for key, appearances in found.items()}
-
-
-def _each(decks: tuple[Earlier, ...]) -> Iterator[tuple[str, Appearance]]:
-    for earlier in decks:
-        deck = earlier.recorded.deck
-        for card in deck.cards:
-            owner = deck.owners[card.team].name
-            yield card.item.key, Appearance(earlier.number, card.label, owner)
 
 
 def _left_alone(shelf: Path, folder: Path, error: DamagedRecordError) -> Finding:

@@ -17,7 +17,7 @@ def writable(text: str) -> str:
 
 
 def escaped(text: str) -> str:
-    """Return a text as a library must be given it that writes it as it is: `_x000D_` stays itself.
+    """Return a text escaped so that the library writes it unchanged: `_x000D_` stays itself.
 
     Else a spreadsheet program would show a line break, or whatever the escape stands for.
     """

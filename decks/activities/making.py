@@ -42,18 +42,18 @@ def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and 
     share_of = plan.share if plan else share_by_level
     made = _arranged(recipe, chosen, pool, exercises or standard(), seed, share_of)
     return Deck(
-        recipe,
-        number,
-        seed,
-        pool,
-        choice,
-        made.owners,
-        made.deal,
-        made.hands,
-        made.guides,
-        made.lesson,
-        plan,
-        _shares(plan),
+        recipe=recipe,
+        number=number,
+        seed=seed,
+        pool=pool,
+        choice=choice,
+        owners=made.owners,
+        deal=made.deal,
+        hands=made.hands,
+        guides=made.guides,
+        lesson=made.lesson,
+        plan=plan,
+        shares=_shares(plan),
     )
 
 

@@ -24,9 +24,7 @@ def stations(
         parted = rising_sets(items, count, random.Random(f"{seed}/sets"), share_of)
     else:
         parted = sorted(equal_sets(items, count, seed, share_of), key=len, reverse=True)
-    placed = at_bases(
-        sorted(parted, key=len, reverse=True) if recipe.sets is Sets.EQUAL else parted
-    )
+    placed = at_bases(parted)
     hands = labelled(placed, run_on=False)
     return Arrangement(
         owners_called("Set", count), hands, lesson=Bases(tuple(tuple(each) for each in placed))

@@ -37,7 +37,7 @@ def kept(keep: str, numbers: Mapping[str, str], flip: str | None, *, turned: boo
     name = name_of(keep)
     with finishing():
         printer = remember(settings_folder(), name, reading, turned=turned)
-    lines = [f"Kept    {line}" for line in [told(printer)[turned]]]
+    lines = [f"Kept    {told(printer)[turned]}"]
     lines.append(f'Next    Build with --printer "{printer.name}", or name it on the Deck sheet.')
     if printer.turned is None:
         lines.append("Note    Pages wider than high are not measured yet: that is leaf 2.")

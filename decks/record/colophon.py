@@ -35,23 +35,3 @@ class Recorded(Struct, frozen=True):
     def number(self) -> int:
         """The deck's number on its shelf."""
         return self.deck.number
-
-    @property
-    def seed(self) -> str:
-        """What the deck was dealt by."""
-        return self.deck.seed
-
-    @property
-    def made_from(self) -> str:
-        """The name of the file that the deck was made from, without its folder."""
-        return self.colophon.made_from
-
-    @property
-    def papers(self) -> Mapping[str, str]:
-        """The SHA-256 of every paper that was made, by file name."""
-        return self.colophon.papers
-
-    @property
-    def left_out(self) -> tuple[tuple[str, str], ...]:
-        """The rows that were left out, each a place and why."""
-        return self.colophon.left_out

@@ -15,7 +15,7 @@ class UsageError(FairdealError):
 
 
 def none_near(_text: str) -> None:
-    """Return None: nothing is known that a text was to be."""
+    """Suggest nothing."""
 
 
 class Setting(Struct, frozen=True):

@@ -37,7 +37,7 @@ def read_card_size(text: str) -> CardSize | CardMeasure | None:
 
 
 def read_text(text: str) -> str | None:
-    """Read any text that is not blank, that can be written (odd bytes are no letters), and read."""
+    """Read a text that is not blank, not too long for a cell, and can be encoded."""
     if len(text) > LONGEST_CELL or _ODD_BYTES.search(text):
         return None
     return text.strip() or None

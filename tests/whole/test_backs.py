@@ -187,14 +187,17 @@ def test_every_answer_lies_behind_its_prompt(paper, size, way):
 
 @pytest.mark.parametrize("size", ["small", "large", "full"])
 def test_a_tent_has_its_fold_above_the_heads_of_both_sides(size):
+    met = set()
     for page, _page in leaves_of(printed(sides="tent", **SIZES[size])):
         for cell in page.read.cells:
-            if prompt_in(page.read.text_in(cell)):
+            if prompt := prompt_in(page.read.text_in(cell)):
+                met.add(prompt)
                 behind, _mirror = fold_of(page.read, cell)
                 place = behind(cell)
                 assert page.up_in(cell) == (0, 1)
                 assert page.up_in(place) == (0, -1)
                 assert place[1] == pytest.approx(cell[3], abs=TENTH_OF_A_MM)
+    assert met == set(ANSWERS)
 
 
 def test_fronts_alone_have_no_backs_and_no_corner_mark():

@@ -64,6 +64,7 @@ def test_a_word_card_gives_no_clue_and_its_back_only_the_team(deal, sides):
     else:
         fronts = cells(deck, back=False)
         assert set(cells(deck, back=True)) == set(TEAMS)
+    assert len(fronts) >= len(ANSWERS)
     for text in fronts:
         assert not held(WORDS, text)
         assert len(held(ANSWERS, text)) == 1 or "spare" in text or "25" in text
@@ -114,7 +115,9 @@ def test_no_guide_comes_with_what_has_none(activity, deal, support):
 @pytest.mark.parametrize("support", SUPPORTS)
 def test_a_planning_sheet_holds_no_detail_and_headings_only_as_a_bank(deal, support):
     deck = lesson(activity="organizer", deal=deal, support=support)
-    for path in deck.glob("planning*.pdf"):
+    paths = list(deck.glob("planning*.pdf"))
+    assert paths
+    for path in paths:
         for page in pieces_of(path):
             assert not held(DETAILS, "".join(page))
             assert support == "bank" or not held(HEADINGS, "".join(page))

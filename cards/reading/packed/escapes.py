@@ -1,6 +1,6 @@
 """Escapes in the texts of a workbook: `_x0041_` stands for A (ECMA-376 part 1, 22.9.2.19).
 
-So are the characters written that XML has no place for, and `_x005F_` is an underscore that would
+Characters that XML cannot hold are written this way too, and `_x005F_` is an underscore that would
 begin an escape. Other kinds of file have none.
 """
 

@@ -86,9 +86,8 @@ def _store(deck: Deck) -> str:
     guides = ", one study guide" if deck.guides else ""
     return (
         f"A band or an envelope for each {word}, numbers in order; all of them in one box with "
-        "this "
-        f"file{guides} and the name of the deck: {deck.name}. Dry and flat: card that has bent "
-        "does not lie well."
+        f"this file{guides} and the name of the deck: {deck.name}. Dry and flat: card that has "
+        "bent does not lie well."
     )
 
 

@@ -212,7 +212,6 @@ def _assumed(found: Reckoning) -> str:
         f"(Butte et al. 2018); {SECONDS_TO_TAKE:g} seconds to take a card and "
         f"{SECONDS_TO_HAND_OVER:g} to hand it over are our own judgement, and so is how many are "
         f"caught. A trip takes {found.seconds_a_trip:.0f} seconds. If your class is slower, a "
-        "longer "
-        "Walk says so. The figures change with Minutes, Walk, Students, Teams and Cards on the "
-        "Deck sheet."
+        "longer Walk says so. The figures change with Minutes, Walk, Students, Teams and Cards on "
+        "the Deck sheet."
     )

@@ -58,7 +58,7 @@ def test_cards_owners_guides_and_lesson_come_back(activity, deal):
     assert [[replace(card, item=bare(card.item)) for card in hand] for hand in deck.hands] == [
         list(hand) for hand in read.hands
     ]
-    assert read.shared is deck.shared
+    assert (read.deal is None) is (deck.deal is None)
     assert read.lesson == deck.lesson
     assert [(guide.team, guide.parts, guide.second) for guide in read.guides] == [
         (guide.team, rounded(guide.parts), rounded(guide.second)) for guide in deck.guides
@@ -88,9 +88,13 @@ def test_how_fair_a_deal_was_comes_back_with_its_proof():
 def test_what_else_a_record_tells_comes_back():
     read, _ = came_back(deck_of(PLAIN, number=7))
     assert read.colophon == COLOPHON
-    assert (read.number, read.seed, read.made_from) == (7, "low", "Saltmarsh week.xlsx")
-    assert read.left_out == (("Facts B7", "There is no answer."),)
-    assert read.papers == COLOPHON.papers
+    assert (read.number, read.deck.seed, read.colophon.made_from) == (
+        7,
+        "low",
+        "Saltmarsh week.xlsx",
+    )
+    assert read.colophon.left_out == (("Facts B7", "There is no answer."),)
+    assert read.colophon.papers == COLOPHON.papers
 
 
 def test_pictures_come_back_with_their_bytes_or_only_their_digests(tmp_path):

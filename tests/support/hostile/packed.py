@@ -67,11 +67,6 @@ def _overlapping() -> bytes:
     return start[:at] + entries + bytes(tail)
 
 
-def _replaced(old: bytes, new: bytes, data: bytes = WORKBOOK) -> bytes:
-    assert old in data
-    return data.replace(old, new)
-
-
 def _encrypted() -> bytes:
     """Return an archive that says that each of its parts is locked (APPNOTE 4.4.4, bit 0)."""
     data = bytearray(WORKBOOK)

@@ -72,9 +72,9 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
         Part(
             "Caught",
             "The catcher walks too, and catches with an open hand shown at arm’s length and the "
-            "word "
-            "“caught”: nobody is touched. The carrier gives up the card and walks home without it; "
-            "the catcher lays it back among the others. Nobody is out. Whoever runs is caught.",
+            "word “caught”: nobody is touched. The carrier gives up the card and walks home "
+            "without it; the catcher lays it back among the others. Nobody is out. Whoever runs is "
+            "caught.",
         ),
         Part(
             "Safe",

@@ -146,8 +146,8 @@ def _next_set(deck: Deck, bases: Bases) -> str:
     at = listed([str(each * n) for n in range(1, used)], "and")
     return (
         f"After {at} minutes give the stop signal. Two students lay the next pile on the old "
-        "cards, "
-        "number on number. Then “Go” again. The base plan says when to take a base away or add one."
+        "cards, number on number. Then “Go” again. The base plan says when to take a base away or "
+        "add one."
     )
 
 
