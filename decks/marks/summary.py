@@ -1,7 +1,7 @@
 """What the marks say in words: what everyone has, what was missed, which keys to look at."""
 
 from collections.abc import Sequence
-from math import sqrt
+from math import floor, sqrt
 
 from msgspec import Struct
 
@@ -85,7 +85,8 @@ def sentences(found: Results) -> list[Sentence]:
 
 def _overall(found: Results) -> Sentence:
     share = percent(found.right / found.tries)
-    return Sentence(f"{found.right} of {counted(found.tries, 'answer')} were right: {share}.")
+    verb = "was" if found.tries == 1 else "were"
+    return Sentence(f"{found.right} of {counted(found.tries, 'answer')} {verb} right: {share}.")
 
 
 def _look_at_key(result: ItemResult) -> Sentence:
@@ -167,8 +168,8 @@ def called(result: ItemResult) -> str:
 
 
 def percent(share: float | None) -> str:
-    """Return a share in whole per cent; a dash where there is none."""
-    return "–" if share is None else f"{100 * share:.0f} %"
+    """Return a share in whole per cent, halves up as spreadsheets do; a dash if there is none."""
+    return "–" if share is None else f"{floor(100 * share + 0.5)} %"
 
 
 def span(interval: tuple[float, float] | None) -> str:
