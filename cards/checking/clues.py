@@ -12,6 +12,9 @@ from cards.item import Item
 from cards.quoting import quoted
 
 _LEAST_LETTERS = 4
+_MOST_PAIRS = 2_000
+"""Forty words held against fifty; more would take seconds for each cell."""
+
 # a question that offers its choices has to name the right one
 _OFFERS = re.compile(r"\b(?:or|o|ou|oder|which of|true|false)\b|:", re.IGNORECASE)
 
@@ -36,18 +39,32 @@ def _given_away(item: Item) -> str | None:
     telling = [word for word in content_words(item.answer) if len(word) >= _LEAST_LETTERS]
     if not telling or is_value(item.answer) or _OFFERS.search(item.prompt):
         return None
-    said = [_said_in(word, words(item.prompt)) for word in telling]
-    if len(telling) < len(content_words(item.answer)) or not all(said):
+    if len(telling) < len(content_words(item.answer)):
         return None
-    return None if _is_counterpart(item, telling) else " ".join(word for word in said if word)
+    said = _all_said(telling, words(item.prompt))
+    return None if not said or _is_counterpart(item, telling) else " ".join(said)
 
 
 def _is_counterpart(item: Item, telling: Sequence[str]) -> bool:
     """Say whether the prompt says no more than the answer does, as in a list of translations."""
     if words(item.prompt) == words(item.answer):
         return False
-    return all(_said_in(word, telling) for word in content_words(item.prompt))
+    asked = content_words(item.prompt)
+    return not asked or bool(_all_said(asked, telling))
 
 
-def _said_in(word: str, prompt: Sequence[str]) -> str | None:
-    return next((other for other in prompt if same_stem(word, other)), None)
+def _all_said(wanted: Sequence[str], said: Sequence[str]) -> list[str]:
+    """Return for each word the first of its forms that is said; nothing where one has none.
+
+    Where both texts are long, forms do not count.
+    """
+    once = dict.fromkeys(said)
+    if len(wanted) * len(once) > _MOST_PAIRS:
+        return list(wanted) if once.keys() >= set(wanted) else []
+    found: list[str] = []
+    for word in wanted:
+        form = next((other for other in once if same_stem(word, other)), None)
+        if form is None:
+            return []
+        found.append(form)
+    return found

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 
 from cards.checking.names import PROMPT_NAMES
 from cards.checking.rule import Remark
+from cards.checking.runs import Words, is_within, lengths_of, runs
 from cards.checking.words import content_words, is_value, word_set, words
 from cards.content import Content
 from cards.item import Item, Kind
@@ -35,7 +36,7 @@ _COMMON = word_set(
 
 
 def answer_in_other_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
-    """Find prompts that hold the answer of another item, word for word.
+    """Find prompts that hold the answer of another item, of a dozen words at most, word for word.
 
     An answer in many prompts is told of once.
     """
@@ -54,7 +55,7 @@ def answer_in_other_prompt(content: Content, _team_names: Sequence[str]) -> Iter
 
 def _told(content: Content) -> Iterator[tuple[Item, list[Item]]]:
     """Yield each item whose answer is told elsewhere, with the items that tell it."""
-    hosts: dict[tuple[str, ...], list[Pair]] = defaultdict(list)
+    hosts: dict[Words, list[Pair]] = defaultdict(list)
     for source, host in _unpatterned(content):
         hosts[_telling(source)].append((source, host))
     for pairs in hosts.values():
@@ -78,44 +79,28 @@ def _unpatterned(content: Content) -> Iterator[Pair]:
 
 def _pairs(content: Content) -> Iterator[Pair]:
     """Yield each item whose answer stands in another's prompt, with that other."""
-    sources: dict[tuple[str, ...], list[Item]] = defaultdict(list)
+    sources: dict[Words, list[Item]] = defaultdict(list)
     for item in content.items:
         answer = _telling(item)
         if answer and len(sources[answer]) < _MOST_SOURCES:
             sources[answer].append(item)
-    lengths: dict[str, set[int]] = defaultdict(set)
-    for answer in sources:
-        lengths[answer[0]].add(len(answer))
+    lengths = lengths_of(sources)
     for host in content.items:
-        for answer in _runs(words(host.prompt), lengths):
+        for answer in runs(words(host.prompt), lengths):
             for source in sources.get(answer, ()):
                 if not _belongs(host, source, answer):
                     yield source, host
 
 
-def _runs(said: tuple[str, ...], lengths: dict[str, set[int]]) -> list[tuple[str, ...]]:
-    """Return the runs of words that begin like an answer and are as long, each once."""
-    runs = (
-        said[at : at + length]
-        for at, word in enumerate(said)
-        for length in sorted(lengths.get(word, ()))
-    )
-    return list(dict.fromkeys(runs))
-
-
-def _belongs(host: Item, source: Item, answer: tuple[str, ...]) -> bool:
+def _belongs(host: Item, source: Item, answer: Words) -> bool:
     """Say whether the host may have the answer: it is the same item, its reverse, or its like."""
     if host is source or words(host.answer) == words(source.answer) or words(host.prompt) == answer:
         return True
     reverse = words(host.answer)
-    return bool(reverse) and _within(reverse, words(source.prompt))
+    return bool(reverse) and is_within(reverse, words(source.prompt))
 
 
-def _within(part: tuple[str, ...], whole: tuple[str, ...]) -> bool:
-    return any(whole[at : at + len(part)] == part for at in range(len(whole)))
-
-
-def _telling(item: Item) -> tuple[str, ...]:
+def _telling(item: Item) -> Words:
     """Return the words of an answer that would tell it, or nothing: `the moon` is too common."""
     found = words(item.answer)
     found = found[1:] if found[:1] and found[0] in _ARTICLES else found

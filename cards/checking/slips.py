@@ -4,6 +4,8 @@ from cards.checking.syllables import is_listed
 
 _LEAST_LETTERS = 5
 _LONG = 9
+_MOST_LETTERS = 60
+"""No word has more; of two that are longer, letters would be compared for minutes."""
 
 
 def is_slip(word: str, other: str, *, same_sense: bool) -> bool:
@@ -13,13 +15,14 @@ def is_slip(word: str, other: str, *, same_sense: bool) -> bool:
     the same (`same_sense`), only letters that have changed places or are doubled are a slip: the
     nitrite and the nitrate are two things, whatever the list knows of them.
     """
-    if min(len(word), len(other)) < _LEAST_LETTERS or not (word + other).isalpha():
+    shorter, longer = sorted((len(word), len(other)))
+    if shorter < _LEAST_LETTERS or longer > _MOST_LETTERS or not (word + other).isalpha():
         return False
     if not same_sense and not _swapped_or_doubled(word, other):
         return False
-    allowed = 2 if max(len(word), len(other)) >= _LONG else 1
+    allowed = 2 if longer >= _LONG else 1
     # no slip changes more than two letters, and this is quickly seen
-    if len(set(word) ^ set(other)) > 2 * allowed or abs(len(word) - len(other)) > allowed:
+    if len(set(word) ^ set(other)) > 2 * allowed or longer - shorter > allowed:
         return False
     if distance(word, other) > allowed:
         return False

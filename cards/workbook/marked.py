@@ -13,10 +13,10 @@ from openpyxl.styles.colors import Color
 from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.finding import Finding, Severity, UnreadableFileError
-from cards.place import Place
 from cards.reading.sheets import is_ours
 from cards.workbook import look
 from cards.workbook.findings_sheet import TINTS, write_findings
+from cards.workbook.marked_cells import MarkedCells
 from cards.workbook.notes import AUTHOR, note_on, without_ours
 from cards.workbook.package import packed
 from cards.workbook.results import putting
@@ -36,7 +36,8 @@ def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
     try:
         book, results = opened(path)
         _take_out_marks(book)
-        marks = [(finding, _cell(book, path.name, finding.place)) for finding in findings]
+        cells = MarkedCells(book, path.name)
+        marks = [(finding, cells.at(finding.place)) for finding in findings]
         for cell, about in _by_cell(marks):
             _mark(cell, about)
         _show_first(book, write_findings(book, path.name, marks))
@@ -49,28 +50,6 @@ def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
             f"{path.name} cannot be copied with marks. "
             "Check it without --mark: every finding names its cell."
         ) from error
-
-
-def _cell(book: Workbook, file_name: str, place: Place) -> Any:  # noqa: ANN401 - as in look
-    """Return the cell to mark for a place, or None where it is no cell."""
-    sheet = _sheet(book, file_name, place.sheet)
-    if sheet is None or not place.row:
-        return None
-    column = place.column or min(_filled(sheet, place.row), default=1)
-    at = sheet.cell(place.row, column).coordinate
-    spanning = next((area for area in sheet.merged_cells.ranges if at in area), None)
-    return sheet.cell(spanning.min_row, spanning.min_col) if spanning else sheet[at]
-
-
-def _sheet(book: Workbook, file_name: str, name: str) -> Worksheet | None:
-    # A text file has one sheet, and its places bear the file's name.
-    if name == file_name and len(book.worksheets) == 1:
-        return book.worksheets[0]
-    return next((sheet for sheet in book.worksheets if sheet.title == name), None)
-
-
-def _filled(sheet: Worksheet, row: int) -> Iterator[int]:
-    return (cell.column for cell in sheet[row] if cell.value is not None)
 
 
 def _by_cell(marks: Sequence[tuple[Finding, Any]]) -> Iterator[tuple[Any, list[Finding]]]:

@@ -47,7 +47,8 @@ def harder(
         share=history.share,
         again=again,
     )
-    waiting = tuple(i for i in items if not history.known(i) and i not in set(allowed))
+    may_be_in = set(allowed)
+    waiting = tuple(i for i in items if not history.known(i) and i not in may_be_in)
     if history.marked and history.mean < target - NEAR:
         return Chosen(choice, recipe, target, waiting)
     changed, means = harder_means(recipe, choice.items, fixed)

@@ -20,11 +20,8 @@ def mixed(
     due = [item for item in items if history.due(item)]
     count = recipe.cards or min(max(sum(history.last.usual), len(due)), len(items))
     first, next_to_them = _longest_unseen(recipe, items, history, count)
-    allowed = [
-        item
-        for item in items
-        if history.of(item) is None or item.team or item in {*due, *first, *next_to_them}
-    ]
+    older = {*due, *first, *next_to_them}
+    allowed = [item for item in items if history.of(item) is None or item.team or item in older]
     choice = choose(
         allowed,
         count=count,

@@ -44,6 +44,7 @@ def _plan(aim: Aim, items: Sequence[Item], history: History, chosen: Chosen) -> 
     taken = chosen.choice.items
     due = tuple(item for item in taken if history.missed(item))
     new = tuple(item for item in taken if history.of(item) is None)
+    told = {*due, *new}
     here = {item.key for item in items}
     missed = [past.key for past in history.past.values() if past.missed]
     in_this = {item.key for item in taken}
@@ -55,7 +56,7 @@ def _plan(aim: Aim, items: Sequence[Item], history: History, chosen: Chosen) -> 
         target=chosen.target,
         new=new,
         due=due,
-        again=tuple(item for item in taken if item not in {*due, *new}),
+        again=tuple(item for item in taken if item not in told),
         known=tuple(i for i in items if history.known(i) and i.key not in in_this),
         waiting=chosen.waiting,
         dropped=len(set(history.last.keys) - in_this),

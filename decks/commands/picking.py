@@ -1,7 +1,8 @@
 """Which cards of a deck are meant, by their labels and by whose they are."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections import Counter
+from collections.abc import Collection, Iterable, Sequence
 
 from msgspec import Struct
 
@@ -51,8 +52,8 @@ def _some(cards: list[Card], owners: Sequence[str]) -> tuple[Card, ...]:
 
 
 def _repeated(cards: Sequence[Card]) -> tuple[str, ...]:
-    labels = [card.label for card in cards]
-    return tuple(dict.fromkeys(label for label in labels if labels.count(label) > 1))
+    labels = Counter(card.label for card in cards)
+    return tuple(label for label, count in labels.items() if count > 1)
 
 
 def _number_of(name: str, deck: Deck) -> int:
@@ -65,7 +66,7 @@ def _number_of(name: str, deck: Deck) -> int:
 
 def _labels(text: str, deck: Deck, hands: Sequence[Sequence[Card]]) -> set[str]:
     """Return the labels that a text names: `7, 12` or `7-12`."""
-    known = [card.label for hand in hands for card in hand]
+    known = {card.label for hand in hands for card in hand}
     wanted: set[str] = set()
     for part in filter(None, re.split(r"[,;\s]+", _DASH.sub("-", text))):
         found = _RANGE.fullmatch(part)
@@ -80,7 +81,7 @@ def _labels(text: str, deck: Deck, hands: Sequence[Sequence[Card]]) -> set[str]:
     return wanted
 
 
-def _known(label: str, known: Sequence[str], deck: Deck, hands: Sequence[Sequence[Card]]) -> str:
+def _known(label: str, known: Collection[str], deck: Deck, hands: Sequence[Sequence[Card]]) -> str:
     if label in known:
         return label
     elsewhere = [deck.owners[card.team].name for card in deck.cards if card.label == label]

@@ -99,14 +99,11 @@ def order_exercises(
     ordered: list[Exercise] = []
     used = dict.fromkeys(exercises, 0)
     luck = {exercise: generator.random() for exercise in exercises}
+    names = {exercise: folded(exercise.name) for exercise in exercises}
     for n in range(count):
         wanted = WAVE[n % len(WAVE)]
-        fresh = [e for e in used if not ordered or not _same(e, ordered[-1])] or list(used)
+        fresh = [e for e in used if not ordered or names[e] != names[ordered[-1]]] or list(used)
         chosen = min(fresh, key=lambda e: (abs(e.effort - wanted), used[e], luck[e]))
         used[chosen] += 1
         ordered.append(chosen)
     return ordered
-
-
-def _same(one: Exercise, other: Exercise) -> bool:
-    return folded(one.name) == folded(other.name)

@@ -1,6 +1,7 @@
 """How long a lesson of called questions takes, and how much of it there is time for."""
 
 from collections.abc import Sequence
+from itertools import accumulate
 
 from decks.lesson import Call, Called
 from decks.lesson.exercises import seconds_of
@@ -34,10 +35,8 @@ def told(calls: Sequence[Call]) -> str:
 
 def calls_within(called: Called, minutes: int) -> int:
     """Return how many of the calls, from the first on, take no more than some minutes."""
-    calls = _calls(called)
-    fitting = [
-        n for n in range(1, len(calls) + 1) if _minutes(seconds_in_all(calls[:n])) <= minutes
-    ]
+    taken = accumulate(call.seconds for call in _calls(called))
+    fitting = [n for n, seconds in enumerate(taken, start=1) if _minutes(seconds) <= minutes]
     return max(fitting, default=0)
 
 

@@ -4,6 +4,7 @@ The intervals take every try as an observation of its own. Answers of one studen
 are more alike than that, so that the truth is a little less sure than they say.
 """
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 
 from msgspec import Struct
@@ -16,7 +17,7 @@ from decks.marks.estimate import STRENGTH, Belief, after
 from decks.marks.forms import tally_rows
 from decks.marks.interval import wilson
 from decks.marks.marked import MarkedGuide, Marks
-from decks.marks.matrix import Papers, scores, whole_papers
+from decks.marks.matrix import Papers, Whole, scores, whole_papers
 from decks.marks.reliability import kr20, standard_error
 
 ENOUGH_PAPERS = 10
@@ -113,11 +114,18 @@ class Results(Struct, frozen=True):
 
 
 class _Pooled(Struct, frozen=True):
-    """Guides with the same blanks, whatever their order, as one set of papers."""
+    """Guides with the same blanks, whatever their order, as one set of papers.
+
+    `items` are the keys of their blanks, and `blanks` says by the key which blank it is, from 0;
+    `totals` are the scores of the `whole` papers.
+    """
 
     teams: tuple[str, ...]
     items: tuple[str, ...]
+    blanks: Mapping[str, int]
     papers: Papers
+    whole: Whole
+    totals: Sequence[int]
 
 
 def results(
@@ -174,10 +182,10 @@ def _items(
 def _named(deck: Deck) -> dict[str, tuple[str, Item]]:
     """Return the items by key in the order of the cards, each with what to call it."""
     rows = tally_rows(deck)
-    labels = [row.label for row in rows]
+    labels = Counter(row.label for row in rows)
     named: dict[str, tuple[str, Item]] = {}
     for row in rows:
-        alone = labels.count(row.label) == 1 or row.owner is None
+        alone = labels[row.label] == 1 or row.owner is None
         name = row.label if alone else f"{row.owner}, {row.label}"
         named.setdefault(row.item.key, (name, row.item))
     return named
@@ -185,16 +193,15 @@ def _named(deck: Deck) -> dict[str, tuple[str, Item]]:
 
 def _working(key: str, pooled: Sequence[_Pooled]) -> tuple[int, float | None, float | None]:
     """Return how many whole papers ask an item, and how well it tells their scores apart."""
-    asking = [one for one in pooled if key in one.items]
+    asking = [one for one in pooled if key in one.blanks]
     if not asking:
         return 0, None, None
-    most = max(asking, key=lambda one: len(whole_papers(one.papers)))
-    blank = most.items.index(key)
-    return (
-        len(whole_papers(most.papers)),
-        upper_lower(most.papers, blank),
-        corrected_point_biserial(most.papers, blank),
-    )
+    most = max(asking, key=lambda one: len(one.whole))
+    blank = most.blanks[key]
+    # all other blanks as one, which says as much of this one
+    pairs = zip((paper[blank] for paper in most.whole), most.totals, strict=True)
+    papers = [(mark, total - mark) for mark, total in pairs]
+    return len(papers), upper_lower(papers, 0), corrected_point_biserial(papers, 0)
 
 
 def _pooled(guides: Sequence[MarkedGuide]) -> tuple[_Pooled, ...]:
@@ -202,21 +209,31 @@ def _pooled(guides: Sequence[MarkedGuide]) -> tuple[_Pooled, ...]:
     groups: dict[tuple[str, ...], list[MarkedGuide]] = {}
     for guide in guides:
         groups.setdefault(tuple(sorted(guide.items)), []).append(guide)
-    return tuple(
-        _Pooled(
-            tuple(guide.team for guide in group if guide.team),
-            group[0].items,
-            [paper for guide in group for paper in _reordered(guide, group[0].items)],
-        )
-        for group in groups.values()
-    )
+    return tuple(map(_pool, groups.values()))
+
+
+def _pool(group: Sequence[MarkedGuide]) -> _Pooled:
+    items = group[0].items
+    papers = [paper for guide in group for paper in _reordered(guide, items)]
+    whole = whole_papers(papers)
+    teams = tuple(guide.team for guide in group if guide.team)
+    return _Pooled(teams, items, _places(items), papers, whole, scores(whole))
 
 
 def _reordered(guide: MarkedGuide, items: tuple[str, ...]) -> Papers:
     if guide.items == items:
         return guide.papers
-    at = [guide.items.index(item) for item in items]
+    places = _places(guide.items)
+    at = [places[item] for item in items]
     return [[paper[n] for n in at] for paper in guide.papers]
+
+
+def _places(items: Sequence[str]) -> dict[str, int]:
+    """Return for each item the first of its places, counted from 0."""
+    places: dict[str, int] = {}
+    for place, item in enumerate(items):
+        places.setdefault(item, place)
+    return places
 
 
 def _topics(items: Sequence[ItemResult]) -> tuple[TopicResult, ...]:
@@ -232,13 +249,12 @@ def _topic(group: Sequence[ItemResult]) -> TopicResult:
 
 
 def _guide(pooled: _Pooled) -> GuideResult:
-    whole = whole_papers(pooled.papers)
     return GuideResult(
         pooled.teams,
         len(pooled.items),
         len(pooled.papers),
-        len(whole),
-        sum(scores(whole)) / len(whole) if whole else None,
+        len(pooled.whole),
+        sum(pooled.totals) / len(pooled.whole) if pooled.whole else None,
         kr20(pooled.papers),
         standard_error(pooled.papers),
     )

@@ -1,6 +1,6 @@
 """The tally, read: which card each row is about, and how often it was tried and was right."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from msgspec import Struct, field
 
@@ -22,18 +22,26 @@ MANY = 10
 """More tries at a card than so many times the class are most likely a slip of the hand."""
 
 
+class _Cards(Struct, frozen=True):
+    """The cards by label, folded, with the texts they show, folded, and what to call all labels."""
+
+    by_label: Mapping[str, Sequence[TallyRow]]
+    texts: frozenset[str]
+    labels: str
+
+
 class _Tally(Struct):
     sheet: Sheet
     head: Head
     deck: Deck
-    rows: Sequence[TallyRow]
+    cards: _Cards
     counts: list[Count] = field(default_factory=list)
     seen: dict[tuple[str, str | None], int] = field(default_factory=dict)
 
 
 def read_tally(sheet: Sheet, head: Head, deck: Deck) -> list[Count]:
     """Return the counts of a tally that are sound; what is not is found."""
-    tally = _Tally(sheet, head, deck, tally_rows(deck))
+    tally = _Tally(sheet, head, deck, _cards(tally_rows(deck)))
     rows = list(rows_below(sheet.table, head.row))
     if not _is_of_another_deck(tally, rows):
         for row in rows:
@@ -41,10 +49,17 @@ def read_tally(sheet: Sheet, head: Head, deck: Deck) -> list[Count]:
     return tally.counts
 
 
+def _cards(rows: Sequence[TallyRow]) -> _Cards:
+    by_label: dict[str, list[TallyRow]] = {}
+    for row in rows:
+        by_label.setdefault(row.label.casefold(), []).append(row)
+    return _Cards(by_label, frozenset(folded(row.text) for row in rows), _labels(rows))
+
+
 def _is_of_another_deck(tally: _Tally, rows: Sequence[Row]) -> bool:
     """Say whether the rows show texts of cards, and not one of this deck's."""
     shown = {folded(text) for row in rows if (text := tally.head.text(row, Role.TEXT))}
-    if len(shown) < _SEVERAL or not shown.isdisjoint(folded(card.text) for card in tally.rows):
+    if len(shown) < _SEVERAL or not shown.isdisjoint(tally.cards.texts):
         return False
     tally.sheet.find(
         "another-deck",
@@ -97,10 +112,10 @@ def _count(
 def _card(tally: _Tally, row: Row, label: str) -> TallyRow | None:
     """Return the card that a row is about, or None, told, where it is not plain."""
     place = tally.sheet.place(row, tally.head.columns[Role.CARD])
-    with_label = [card for card in tally.rows if card.label.casefold() == label.casefold()]
+    with_label = tally.cards.by_label.get(label.casefold(), ())
     if not with_label:
         wrong = f"There is no card {quoted(label)} in this deck." if label else "Which card is it?"
-        mend = f"Write the number in the card’s corner: {_labels(tally.rows)}."
+        mend = f"Write the number in the card’s corner: {tally.cards.labels}."
         tally.sheet.find("no-such-card", place, label, wrong, mend)
         return None
     owner = tally.head.text(row, Role.OWNER)
@@ -138,7 +153,7 @@ def _is_moved(tally: _Tally, row: Row, card: TallyRow) -> bool:
     """Say whether the row shows the text of another card: a column was sorted by itself."""
     text = folded(tally.head.text(row, Role.TEXT))
     own = folded(card.text)
-    if not text or text == own or text not in {folded(other.text) for other in tally.rows}:
+    if not text or text == own or text not in tally.cards.texts:
         return False
     tally.sheet.find(
         "columns-apart",

@@ -1,0 +1,53 @@
+"""Which cells of a workbook the places of findings mean."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from openpyxl import Workbook
+from openpyxl.worksheet.worksheet import Worksheet
+
+from cards.place import Place
+
+At = tuple[int, int]
+"""A row and a column."""
+
+
+class MarkedCells:
+    """The cells of a book; `file_name` is that of the teacher's file.
+
+    What has to be known of a whole sheet is gathered once, when a place on it is first asked for.
+    """
+
+    def __init__(self, book: Workbook, file_name: str) -> None:
+        self._sheets: dict[str, Worksheet] = {sheet.title: sheet for sheet in book.worksheets}
+        if len(book.worksheets) == 1:
+            # A text file has one sheet, and its places bear the file's name.
+            self._sheets[file_name] = book.worksheets[0]
+        self._first_filled: dict[str, Mapping[int, int]] = {}
+        self._spanning: dict[str, Mapping[At, At]] = {}
+
+    def at(self, place: Place) -> Any:  # noqa: ANN401 - as in look
+        """Return the cell to mark for a place, or None where it is no cell."""
+        sheet = self._sheets.get(place.sheet)
+        if sheet is None or not place.row:
+            return None
+        if sheet.title not in self._spanning:
+            self._first_filled[sheet.title] = _first_filled(sheet)
+            self._spanning[sheet.title] = _spanning(sheet)
+        column = place.column or self._first_filled[sheet.title].get(place.row, 1)
+        at = place.row, column
+        return sheet.cell(*self._spanning[sheet.title].get(at, at))
+
+
+def _first_filled(sheet: Worksheet) -> dict[int, int]:
+    """Return for each row its first column with something in it."""
+    # The public iterators make a cell for every blank of the sheet.
+    cells = sheet._cells.items()  # noqa: SLF001
+    return dict(sorted((at for at, cell in cells if cell.value is not None), reverse=True))
+
+
+def _spanning(sheet: Worksheet) -> dict[At, At]:
+    """Return for each of the cells that are merged the first one of them."""
+    firsts = {area: (area.min_row, area.min_col) for area in sheet.merged_cells.ranges}
+    areas = sorted(firsts, key=firsts.__getitem__, reverse=True)
+    return {at: firsts[area] for area in areas for at in area.cells}
