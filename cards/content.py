@@ -29,10 +29,14 @@ class TeamRow(Struct, frozen=True):
 
 
 class SettingRow(Struct, frozen=True):
-    """A row of the Deck sheet that has a value; what it means is for the recipe to say."""
+    """A row of the Deck sheet that has a value; what it means is for the recipe to say.
+
+    `is_date` says that the spreadsheet holds a date as the value.
+    """
 
     name: Cell
     value: Cell
+    is_date: bool = False
 
 
 class ExerciseRow(Struct, frozen=True):

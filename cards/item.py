@@ -70,15 +70,13 @@ class Item(Struct, frozen=True):
     image: Picture | None = None
 
     @property
-    def asked(self) -> str:
-        """What tells this prompt from others: its text as it is compared, and its picture."""
-        prompt = folded(self.prompt)
-        return f"{prompt}\0{self.image.digest}" if self.image else prompt
-
-    @property
     def key(self) -> str:
-        """A short digest of prompt, picture and answer: the same from deck to deck."""
-        text = f"{self.asked}\0{folded(self.answer)}"
+        """A short digest of prompt, picture and answer: the same from deck to deck.
+
+        Capitals and styles say nothing here, so that mending them leaves an item what it was.
+        """
+        pictures = [self.image.digest] if self.image else []
+        text = "\0".join([folded(self.prompt), *pictures, folded(self.answer)])
         return hashlib.sha256(text.encode()).hexdigest()[:12]
 
 

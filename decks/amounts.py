@@ -26,14 +26,15 @@ def read_cards(text: str) -> int | None:
 def read_mix(text: str) -> Mix | None:
     """Return the shares of easy, medium and hard that a text names, or None.
 
-    The shares are whole numbers of any sum: `40/40/20`, `2:2:1` and `40 %, 40 %, 20 %` are one
-    mix. At least one share is above nought.
+    The shares are whole numbers up to 100, of any sum: `40/40/20`, `2:2:1` and `40 %, 40 %, 20 %`
+    are one mix. At least one share is above nought.
     """
     found = _MIX.fullmatch(" ".join(text.split()))
     if found is None:
         return None
     easy, medium, hard = map(int, found.groups())
-    return (easy, medium, hard) if easy + medium + hard else None
+    is_mix = easy + medium + hard > 0 and max(easy, medium, hard) <= _WHOLE
+    return (easy, medium, hard) if is_mix else None
 
 
 def read_percent(text: str) -> int | None:

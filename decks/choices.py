@@ -3,9 +3,11 @@
 import re
 from collections.abc import Iterable, Iterator
 
+from cards.answers import as_meant
 from cards.finding import Finding, Severity
 from cards.item import Item, folded
 from cards.place import column_letters
+from cards.raised import written_out
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.,]\d+)?")
 _POINTS_AT_CHOICES = re.compile(
@@ -24,7 +26,8 @@ def choices_of(item: Item) -> tuple[str, ...]:
     (Haladyna, Downing & Rodriguez 2002: "place choices in logical or numerical order").
     An item without wrong answers has none.
     """
-    texts = {folded(text): text for text in (*item.wrong, item.answer)}
+    right = written_out(item.answer, item.answer_spans)
+    texts = {as_meant(text): text for text in (*item.wrong, right)}
     if len(texts) == 1:
         return ()
     numbers = {text: _NUMBER.match(text) for text in texts.values()}
@@ -35,8 +38,8 @@ def choices_of(item: Item) -> tuple[str, ...]:
     }
     all_numbers = len(by_size) == len(texts)
 
-    def place(text: str) -> tuple[bool, float, str]:
-        return bool(_OF_ALL.search(text)), by_size[text] if all_numbers else 0, folded(text)
+    def place(text: str) -> tuple[bool, float, str, str]:
+        return bool(_OF_ALL.search(text)), by_size[text] if all_numbers else 0, folded(text), text
 
     return tuple(sorted(texts.values(), key=place))
 

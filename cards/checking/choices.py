@@ -1,18 +1,17 @@
 """Wrong choices that are not simply wrong."""
 
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
-from typing import TypeAlias
+from collections.abc import Iterator, Mapping, Sequence
 
 from cards.checking.ranges import first_overlap
 from cards.checking.rule import Remark
+from cards.checking.runs import LONGEST, Lengths, Words, is_within, lengths_of, runs
 from cards.checking.where import wrong_place
 from cards.checking.words import LONGEST_SYMBOL, words
 from cards.content import Content
 from cards.item import Item
 from cards.quoting import quoted
-
-Words: TypeAlias = tuple[str, ...]
+from cards.raised import written_out
 
 _ARTICLES = frozenset(("a", "an", "the"))
 _JOINED = re.compile(r"\b(?:and|as well as|together with|or|y|et|und|e)\b|[,&+]")
@@ -25,8 +24,9 @@ def wrong_choice_is_right(content: Content, _team_names: Sequence[str]) -> Itera
     """Find wrong choices that are the answer, are also right, or have the answer in them."""
     for item in content.items:
         rights = _rights(item) if item.wrong else {}
+        lengths = lengths_of(rights)
         for number, choice in enumerate(item.wrong):
-            right = _right_in(choice, rights)
+            right = _right_in(choice, rights, lengths)
             if right:
                 verb = "is" if _plain(choice) == _plain(right) else "has"
                 yield Remark(
@@ -84,24 +84,21 @@ def longest_is_answer(content: Content, _team_names: Sequence[str]) -> Iterator[
 def _rights(item: Item) -> dict[Words, str]:
     """Return what is right in plain words, the answer first, with the text that says it."""
     rights: dict[Words, str] = {}
-    for right in (item.answer, *item.also_right):
+    for right in (written_out(item.answer, item.answer_spans), *item.also_right):
         rights.setdefault(_plain(right), right)
     return rights
 
 
-def _right_in(choice: str, rights: Mapping[Words, str]) -> str | None:
+def _right_in(choice: str, rights: Mapping[Words, str], lengths: Lengths) -> str | None:
     """Return the first right text that a choice is, or has in it as the answer and more."""
     said = _plain(choice)
-    found = _runs(said, {len(right) for right in rights}) & rights.keys()
+    found = {said, *runs(said, lengths)} & rights.keys()
+    if len(said) > LONGEST:
+        found |= {right for right in rights if len(right) > LONGEST and is_within(right, said)}
     if not _JOINED.search(choice.casefold()):
         # a sea lion is no sea
         found = {right for right in found if len(right) > 1 or right == said}
     return next((text for right, text in rights.items() if right in found), None) if found else None
-
-
-def _runs(said: Words, lengths: Collection[int]) -> set[Words]:
-    """Return the words that stand together in a text, as many as one of the lengths."""
-    return {said[at : at + length] for length in lengths for at in range(len(said) - length + 1)}
 
 
 def _plain(text: str) -> Words:

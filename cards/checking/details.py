@@ -4,6 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from typing import TypeAlias
 
+from cards.answers import answered
 from cards.checking.rule import Remark
 from cards.checking.slips import is_slip
 from cards.checking.words import words
@@ -85,7 +86,7 @@ def _texts(content: Content) -> list[Headings]:
     texts: dict[str, dict[str, list[Item]]] = defaultdict(lambda: defaultdict(list))
     for item in content.items:
         if item.kind is Kind.DETAIL and item.prompt and item.answer:
-            texts[folded(item.topic)][folded(item.answer)].append(item)
+            texts[folded(item.topic)][answered(item)].append(item)
     return list(texts.values())
 
 

@@ -4,11 +4,13 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 from statistics import median
 
+from msgspec.structs import replace
+
 from cards.checking.names import ANSWER_NAMES
 from cards.checking.rule import Remark
 from cards.checking.where import topic_place
 from cards.content import Content
-from cards.item import Item, Level, folded
+from cards.item import Item, Kind, Level, folded
 from cards.place import Place
 from cards.quoting import quoted
 
@@ -18,6 +20,7 @@ _FEW_ANSWERS = 6
 _FEW_LEVELS = 12
 _FEW_TOPICS = 8
 _MOST_LONELY = 3
+_FEW_BELOW = 3
 
 
 def uneven_length(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
@@ -53,6 +56,30 @@ def same_level(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]
         f"All {len(leveled)} rows have the same level, so it cannot help to deal fairly.",
         "Mark what is easier and what is harder, or leave the column out.",
     )
+
+
+def topic_once(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+    """Find sheets whose topics seem to stand for the rows below them as well.
+
+    The first row has one, at least half have none, and none comes twice. What a detail without
+    a topic means is told by a rule of its own.
+    """
+    sheets: dict[str, list[Item]] = defaultdict(list)
+    for item in content.items:
+        if item.kind is not Kind.DETAIL:
+            sheets[item.prompt_place.sheet].append(item)
+    for first, *others in sheets.values():
+        blank = [item for item in others if not item.topic]
+        topics = [folded(item.topic) for item in (first, *others) if item.topic]
+        apart = len(set(topics)) == len(topics) <= len(blank)
+        if first.topic_place and apart and len(others) >= _FEW_BELOW:
+            yield Remark(
+                replace(first.topic_place, row=blank[0].prompt_place.row),
+                "",
+                f"Of {len(others) + 1} rows only {len(topics)} "
+                f"{'has' if len(topics) == 1 else 'have'} a topic.",
+                "If a topic stands for the rows below it as well, write it in each row: fill down.",
+            )
 
 
 def lonely_topic(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:

@@ -4,6 +4,7 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 
+from cards.answers import answered
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.checking.slips import is_slip
@@ -25,7 +26,7 @@ def nearly_same_prompt(content: Content, _team_names: Sequence[str]) -> Iterator
     """Find prompts that part from an earlier one only by a slip of the typing."""
     for first, item in near_pairs(content.items):
         prompt, answer = PROMPT_NAMES[item.kind], ANSWER_NAMES[first.kind]
-        same = folded(item.answer) == folded(first.answer)
+        same = answered(item) == answered(first)
         but = "" if same else f", but there the {answer} is {quoted(first.answer)}"
         yield Remark(
             item.prompt_place,
@@ -67,7 +68,7 @@ def _same_letters(items: Iterable[Item]) -> Iterator[Pair]:
         first = seen.setdefault("".join((*once, *_SIGNS.findall(item.prompt))), item)
         same_words = said == _without_articles(words(first.prompt)) or len(once) < len(said)
         # George Town and Georgetown are two places
-        if first is not item and (same_words or folded(first.answer) == folded(item.answer)):
+        if first is not item and (same_words or answered(first) == answered(item)):
             yield first, item
 
 
@@ -92,5 +93,5 @@ def _one_word_apart(items: Iterable[Item]) -> Iterator[Pair]:
 
 
 def _mistyped(first: Item, item: Item, *, at: int) -> bool:
-    same = folded(first.answer) == folded(item.answer)
+    same = answered(first) == answered(item)
     return is_slip(words(first.prompt)[at], words(item.prompt)[at], same_sense=same)

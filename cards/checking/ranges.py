@@ -15,6 +15,7 @@ _BETWEEN = re.compile(
 _BELOW = re.compile(rf"(?:less than|under|below|fewer than|<)\s*{_NUMBER}\s*(\D*)")
 _ABOVE = re.compile(rf"(?:more than|over|above|greater than|>)\s*{_NUMBER}\s*(\D*)")
 _FIRST_YEAR, _LAST_YEAR = 1000, 2100
+_MOST_CHOICES = 12
 
 
 class Range(Struct, frozen=True):
@@ -29,9 +30,10 @@ class Range(Struct, frozen=True):
 def first_overlap(texts: Sequence[str]) -> tuple[str, str] | None:
     """Return the first two of some choices that are ranges of one kind and share a number.
 
+    Of many choices only the first dozen are held against each other.
     The years of two events may overlap, and two choices that are the same are no matter of ranges.
     """
-    read = [(text, span) for text in texts if (span := range_of(text))]
+    read = [(text, span) for text in texts[:_MOST_CHOICES] if (span := range_of(text))]
     for (first, one), (second, other) in combinations(read, 2):
         if one != other and one.unit == other.unit and _share(one, other):
             return first, second

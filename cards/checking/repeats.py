@@ -1,13 +1,12 @@
 """One prompt in several rows."""
 
-from collections.abc import Iterable, Iterator, Sequence
-from itertools import islice
+from collections.abc import Iterator, Sequence
 
 from msgspec import Struct, field
 
+from cards.answers import accepted, answered, asked
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
-from cards.checking.words import as_meant, same_but_for_case
 from cards.content import Content
 from cards.item import Item
 from cards.quoting import quoted
@@ -16,7 +15,7 @@ from cards.quoting import quoted
 def same_item(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
     """Find items whose prompt and answer stand in a row before."""
     for item, before in _with_those_before(content):
-        twin = _earliest(rows.first.get(as_meant(item.answer)) for rows in before)
+        twin = before.first.get(answered(item))
         if twin:
             yield Remark(
                 item.prompt_place,
@@ -30,9 +29,7 @@ def same_item(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
 def same_prompt_other_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
     """Find items whose prompt stands in a row before, with an answer that is not right here."""
     for item, before in _with_those_before(content):
-        if any(as_meant(item.answer) in rows.first for rows in before):
-            continue
-        rival = _earliest(_rival(item, rows) for rows in before)
+        rival = _rival(item, before)
         if rival:
             yield Remark(
                 item.prompt_place,
@@ -44,48 +41,42 @@ def same_prompt_other_answer(content: Content, _team_names: Sequence[str]) -> It
             )
 
 
-Numbered = tuple[int, Item]
-_MOST_SPELLINGS = 20  # of one prompt, by its capitals; a row is held against each
-
-
 class _Rows(Struct, frozen=True):
-    """The items of one spelling of a prompt, and the first of them with each answer."""
+    """The items that ask the same, and the first of them with each answer."""
 
-    items: list[Numbered] = field(default_factory=list)
-    first: dict[str, Numbered] = field(default_factory=dict)
+    items: list[Item] = field(default_factory=list)
+    first: dict[str, Item] = field(default_factory=dict)
+    _right: list[tuple[str, frozenset[str]]] = field(default_factory=list)
 
-    def add(self, number: int, item: Item) -> None:
-        self.items.append((number, item))
-        self.first.setdefault(as_meant(item.answer), (number, item))
+    def add(self, item: Item) -> None:
+        self.items.append(item)
+        self.first.setdefault(answered(item), item)
+
+    def right(self) -> list[tuple[str, frozenset[str]]]:
+        """Return for each item its answer and all that is right; told apart once, when asked."""
+        new = self.items[len(self._right) :]
+        self._right.extend((answered(item), accepted(item)) for item in new)
+        return self._right
 
 
-def _with_those_before(content: Content) -> Iterator[tuple[Item, list[_Rows]]]:
-    """Yield each whole item whose prompt stands in rows before, with those rows."""
-    seen: dict[str, dict[str, _Rows]] = {}
-    for number, item in enumerate(content.items):
+def _with_those_before(content: Content) -> Iterator[tuple[Item, _Rows]]:
+    """Yield each whole item that asks what rows before it ask, with those rows."""
+    seen: dict[str, _Rows] = {}
+    for item in content.items:
         if not (item.prompt and item.answer):
             continue
-        spelt = seen.setdefault(item.asked, {})
-        some = islice(spelt.items(), _MOST_SPELLINGS)
-        before = [rows for one, rows in some if same_but_for_case(item.prompt, one)]
-        if before:
+        before = seen.setdefault(asked(item), _Rows())
+        if before.items:
             yield item, before
-        spelt.setdefault(item.prompt, _Rows()).add(number, item)
+        before.add(item)
 
 
-def _earliest(found: Iterable[Numbered | None]) -> Item | None:
-    return min((one for one in found if one), default=(0, None), key=lambda one: one[0])[1]
-
-
-def _rival(item: Item, rows: _Rows) -> Numbered | None:
+def _rival(item: Item, before: _Rows) -> Item | None:
     """Return the first item whose answer is wrong here, as this item's is there."""
-    return next((one for one in rows.items if not _both_right(item, one[1])), None)
-
-
-def _both_right(item: Item, other: Item) -> bool:
-    """Say whether one of the items names the answer of the other as right too."""
-    return _accepts(item, other.answer) or _accepts(other, item.answer)
-
-
-def _accepts(item: Item, answer: str) -> bool:
-    return as_meant(answer) in {as_meant(right) for right in item.also_right}
+    answer = answered(item)
+    if answer in before.first:
+        return None
+    here = accepted(item)
+    rows = zip(before.items, before.right(), strict=True)
+    wrong = (one for one, (its, there) in rows if its not in here and answer not in there)
+    return next(wrong, None)

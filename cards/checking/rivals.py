@@ -2,17 +2,20 @@
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
+from typing import TypeAlias
 
+from cards.answers import answered, as_meant, asked
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.nearly import near_pairs
 from cards.checking.rule import Remark
-from cards.checking.words import as_meant, is_value
+from cards.checking.words import is_value
 from cards.content import Content
 from cards.item import Item, Kind
 from cards.quoting import quoted
 
 _SORTS = 3
 _MOST_RIVALS = 3
+_MOST_ACCEPTING = 50
 _MEND = "Word the one more narrowly, or choose another answer, so that each blank has one word."
 
 
@@ -24,8 +27,8 @@ def same_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark
     near = {id(item) for _, item in near_pairs(content.items)}
     first: dict[str, Item] = {}
     for item in _unsorted(content):
-        before = first.setdefault(as_meant(item.answer), item)
-        if before is item or id(item) in near or before.asked == item.asked:
+        before = first.setdefault(answered(item), item)
+        if before is item or id(item) in near or asked(before) == asked(item):
             continue
         yield Remark(
             item.answer_place,
@@ -38,11 +41,8 @@ def same_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark
 
 def right_for_another(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
     """Find answers that Also right of another item accepts, once for each pair of items."""
-    by_answer: dict[str, list[Item]] = defaultdict(list)
-    for item in _in_banks(content):
-        by_answer[as_meant(item.answer)].append(item)
     order = {id(item): number for number, item in enumerate(content.items)}
-    for item, rival in _accepting(content, by_answer):
+    for item, rival in _accepting(list(_in_banks(content))):
         later = max(item, rival, key=lambda one: order[id(one)])
         yield Remark(
             later.answer_place,
@@ -54,30 +54,45 @@ def right_for_another(content: Content, _team_names: Sequence[str]) -> Iterator[
         )
 
 
-def _accepting(
-    content: Content, by_answer: Mapping[str, list[Item]]
-) -> Iterator[tuple[Item, Item]]:
+_Said: TypeAlias = tuple[str, str]
+"""What an item answers and what it asks, as they are compared."""
+
+
+def _accepting(items: Sequence[Item]) -> Iterator[tuple[Item, Item]]:
     """Yield each item with another whose answer it accepts; a pair comes once.
 
-    Where many have that answer, an item comes with the first of them only.
+    Where many have that answer, an item comes with the first of them only; where many accept it,
+    fifty come.
     """
+    said = {id(item): (answered(item), asked(item)) for item in items}
     told: set[frozenset[int]] = set()
-    for item in _in_banks(content):
+    times = Counter[int]()
+    for item, rival in _named(items, said):
+        pair = frozenset((id(item), id(rival)))
+        differ = _differ(said[id(item)], said[id(rival)])
+        if differ and pair not in told and times[id(rival)] < _MOST_ACCEPTING:
+            told.add(pair)
+            times[id(rival)] += 1
+            yield item, rival
+
+
+def _named(items: Sequence[Item], said: Mapping[int, _Said]) -> Iterator[tuple[Item, Item]]:
+    """Yield each item with those whose answer it names as right too."""
+    by_answer: dict[str, list[Item]] = defaultdict(list)
+    for item in items:
+        by_answer[said[id(item)][0]].append(item)
+    for item in items:
         for right in item.also_right:
             for rival in _shown(by_answer.get(as_meant(right), ())):
-                pair = frozenset((id(item), id(rival)))
-                if _differ(item, rival) and pair not in told:
-                    told.add(pair)
-                    yield item, rival
+                yield item, rival
 
 
 def _shown(rivals: Sequence[Item]) -> Sequence[Item]:
     return rivals if len(rivals) <= _MOST_RIVALS else rivals[:1]
 
 
-def _differ(item: Item, other: Item) -> bool:
-    same_answer = as_meant(item.answer) == as_meant(other.answer)
-    return not same_answer and item.asked != other.asked
+def _differ(item: _Said, other: _Said) -> bool:
+    return item[0] != other[0] and item[1] != other[1]
 
 
 def _in_banks(content: Content) -> Iterator[Item]:
@@ -95,7 +110,7 @@ def _unsorted(content: Content) -> Iterator[Item]:
     for item in _in_banks(content):
         sheets[item.answer_place.sheet].append(item)
     for items in sheets.values():
-        counts = Counter(as_meant(item.answer) for item in items)
+        counts = Counter(answered(item) for item in items)
         repeated = sum(count for count in counts.values() if count > 1)
         if max(counts.values()) < _SORTS or 2 * repeated <= len(items):
             yield from items

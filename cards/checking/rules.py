@@ -19,7 +19,7 @@ from cards.checking.details import (
     one_heading,
 )
 from cards.checking.elsewhere import answer_in_other_prompt
-from cards.checking.evenness import lonely_topic, same_level, uneven_length
+from cards.checking.evenness import lonely_topic, same_level, topic_once, uneven_length
 from cards.checking.grades import hard_to_read
 from cards.checking.mixed import capital_among_small, number_among_words, plural_among_singular
 from cards.checking.movement import no_gentler_option, same_exercise, unknown_effort
@@ -31,6 +31,7 @@ from cards.checking.rule import Rule
 from cards.checking.stems_of_questions import absolute_word, all_of_the_above, unstressed_negative
 from cards.checking.sums import wrong_sum
 from cards.checking.teams import unknown_team
+from cards.checking.wrong_answers import several_in_one
 from cards.finding import Severity
 
 _PRACTICE = "common practice"
@@ -76,6 +77,8 @@ _RULES = (
     Rule("same-level", Severity.NOTE, _PRACTICE, same_level),
     Rule("lonely-detail", Severity.NOTE, _PRACTICE, lonely_detail),
     Rule("lonely-topic", Severity.NOTE, _PRACTICE, lonely_topic),
+    Rule("topic-once", Severity.NOTE, _PRACTICE, topic_once),
+    Rule("wrong-answers-in-one", Severity.NOTE, _PRACTICE, several_in_one),
 )
 
 

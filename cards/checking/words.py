@@ -36,30 +36,6 @@ _VERDICTS = word_set("yes no true false sí verdadero falso oui non vrai faux ja
 _VALUE = re.compile(r"[\W_]*\d")
 
 
-def as_meant(text: str) -> str:
-    """Return the text as it is compared, but a symbol or a unit as it is written: Co is not CO."""
-    return folded(text) if len(text.strip()) > LONGEST_SYMBOL else text.strip()
-
-
-def same_but_for_case(text: str, other: str) -> bool:
-    """Say whether two texts are equal, and part in capitals only where these mean nothing.
-
-    They mean nothing in words of four letters and more, in function words, and as the first letter
-    of a text of several words.
-    """
-    if text == other or folded(text) != folded(other):
-        return text == other
-    pairs = enumerate(zip(text.split(), other.split(), strict=True))
-    return not any(
-        word != twin and _is_symbol(word) and not (i == 0 and word[1:] == twin[1:] and " " in text)
-        for i, (word, twin) in pairs
-    )
-
-
-def _is_symbol(word: str) -> bool:
-    return len(word.strip("?!.,;:…()'\"")) <= LONGEST_SYMBOL and folded(word) not in _FUNCTION
-
-
 @lru_cache(maxsize=65536)
 def words(text: str) -> tuple[str, ...]:
     """Return the words of a text, caseless and bare: `it's sea-lavender` has three."""

@@ -1,6 +1,5 @@
 """Delimited text: CSV and TSV, in the encodings and with the delimiters that schools have."""
 
-import csv
 import re
 from codecs import BOM_UTF8, BOM_UTF16_BE, BOM_UTF16_LE
 from collections.abc import Iterator, Sequence
@@ -9,18 +8,17 @@ from pathlib import PurePath
 from cards.content import Cell
 from cards.finding import UnreadableFileError
 from cards.place import Place
-from cards.reading.delimiter import delimiter_named, delimiter_of, records_of
+from cards.reading.delimiter import delimiter_named, delimiter_of
 from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
+from cards.reading.records import Record, read_records
 from cards.reading.table import Doubt, Row, Table, clean, rows_of
-
-_Record = tuple[list[str], bool]
 
 _BLANKS = " \t,;"
 _KEPT_AS_TEXT = re.compile(r'="((?:[^"]|"")*)"')
 _GUESS = "cp1252"
 _LONGEST_LINE = 1_000_000
-_END = "\0"
-"""A record that no text holds: what has this character is refused."""
+# So many records tell how fields usually begin.
+_FEW = 4
 
 
 def read_delimited(data: bytes, name: str) -> Table:
@@ -37,7 +35,7 @@ def read_delimited(data: bytes, name: str) -> Table:
     if not delimiter:
         delimiter = "\t" if name.lower().endswith(".tsv") and "\t" in text else delimiter_of(text)
     doubts: dict[Place, Doubt] = {}
-    records = _records(text, delimiter, name, start)
+    records = read_records(text, delimiter, name, start)
     rows = rows_of(_cells(records, name, doubts))
     guessed = _beyond_ascii(rows) if is_guessed else None
     if guessed:
@@ -92,79 +90,28 @@ def _bounded(text: str, name: str) -> str:
     return "\n".join(lines)
 
 
-def _cells(records: Iterator[_Record], name: str, doubts: dict[Place, Doubt]) -> Iterator[Cell]:
+def _cells(records: Iterator[Record], name: str, doubts: dict[Place, Doubt]) -> Iterator[Cell]:
     rows = cells = 0
-    for row, (record, is_torn) in enumerate(records, start=1):
-        filled = [(column, field) for column, field in enumerate(record, start=1) if field]
+    shifted: list[Place] = []
+    for row, record in enumerate(records, start=1):
+        filled = [(column, field) for column, field in enumerate(record.fields, start=1) if field]
         rows += bool(filled)
         cells += len(filled)
         if rows > MOST_ROWS:
             raise too_many_rows(name)
         if cells > MOST_CELLS:
             raise too_many_cells(name)
-        if is_torn and filled:
+        if record.is_torn and filled:
             doubts[Place(name, row, filled[0][0])] = Doubt.TORN
+        if record.shifted:
+            shifted.append(Place(name, row, record.shifted + 1))
         for column, field in filled:
             yield Cell(clean(_shown(field)), Place(name, row, column))
+    if rows >= _FEW and 2 * len(shifted) < rows:
+        doubts.update(dict.fromkeys(shifted, Doubt.SHIFTED))
 
 
 def _shown(field: str) -> str:
     """Return what a spreadsheet shows of a field: of the formula `="007"`, which keeps noughts."""
     kept = _KEPT_AS_TEXT.fullmatch(field)
     return kept[1].replace('""', '"') if kept else field
-
-
-def _records(text: str, delimiter: str, name: str, begin: int) -> Iterator[_Record]:
-    """Yield the fields of each record, and whether its quotes are astray on its one line.
-
-    The first begins at the character `begin`. Raises `UnreadableFileError` if a quotation mark is
-    not closed, or only lines below.
-    """
-    lines, start = text.split("\n"), text.count("\n", 0, begin)
-    try:
-        for record in records_of(f"{text[begin:]}\n{_END}", delimiter):
-            if record == [_END]:
-                return
-            end = start + 1 + sum(field.count("\n") for field in record)
-            if end > len(lines):
-                break
-            is_torn = _is_torn(lines[start:end], delimiter)
-            if is_torn and end - start > 1:
-                raise UnreadableFileError(_astray(name, start + 1))
-            yield record, is_torn
-            start = end
-    except csv.Error as error:
-        raise UnreadableFileError(_unclosed(text, name, start + 1)) from error
-    # A quotation mark that is never closed takes in all that follows.
-    raise UnreadableFileError(_unclosed(text, name, start + 1))
-
-
-def _is_torn(lines: Sequence[str], delimiter: str) -> bool:
-    """Say whether something else than a delimiter follows the quote at the end of a field."""
-    record = "\n".join(lines)
-    if '"' not in record:
-        return False
-    try:
-        return not list(records_of(record, delimiter, strict=True))
-    except csv.Error:
-        return True
-
-
-def _astray(name: str, line: int) -> str:
-    return (
-        f'{name} has a quotation mark (") in line {line} that opens a field and does not close it: '
-        "what follows on the next lines would be taken in. "
-        'Close it, write two ("") for each mark within a field, or save the file as .xlsx.'
-    )
-
-
-def _unclosed(text: str, name: str, line: int) -> str:
-    if '"' in text:
-        return (
-            f'{name} has a quotation mark (") in line {line} that is opened and never closed. '
-            "Find the field that begins with it and close it, or save the file as .xlsx."
-        )
-    return (
-        f"{name} has a field that is far too long for a card. "
-        "Open it in your spreadsheet program, shorten the text, and save it."
-    )

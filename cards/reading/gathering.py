@@ -7,9 +7,9 @@ from cards.content import LONGEST_CELL, Content
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.item import Item
 from cards.place import Place
+from cards.reading.beside import beside_content
 from cards.reading.choices import with_the_right
 from cards.reading.columns import BACKS, columns_of
-from cards.reading.exercises import exercise_rows
 from cards.reading.heading_row import Headings
 from cards.reading.items import items_of
 from cards.reading.limits import (
@@ -28,7 +28,6 @@ from cards.reading.plain import (
     plain_columns,
     plain_findings,
 )
-from cards.reading.settings import setting_doubts, setting_rows, team_doubts, team_rows
 from cards.reading.sheets import Purpose, Sheet, sheets_of
 from cards.reading.table import Table
 from cards.reading.turned import lies_on_its_side, on_its_side
@@ -55,14 +54,16 @@ def gathered(
     findings = (*findings, *(finding for _, some in found for finding in some), *about_pictures)
     if not items:
         raise UnreadableFileError(_nothing(name, findings))
-    findings += tuple(team_doubts(_tables(sheets, Purpose.TEAMS)))
-    findings += tuple(setting_doubts(_tables(sheets, Purpose.DECK)))
-    teams = tuple(row for table in _tables(sheets, Purpose.TEAMS) for row in team_rows(table))
-    settings = tuple(row for table in _tables(sheets, Purpose.DECK) for row in setting_rows(table))
-    exercises = tuple(
-        row for table in _tables(sheets, Purpose.EXERCISES) for row in exercise_rows(table)
+    beside = beside_content(sheets)
+    return Content(
+        PurePath(name).stem,
+        items,
+        beside.teams,
+        beside.settings,
+        (*findings, *beside.findings),
+        folder,
+        beside.exercises,
     )
-    return Content(PurePath(name).stem, items, teams, settings, findings, folder, exercises)
 
 
 def _refuse_long_cells(table: Table) -> None:
@@ -78,10 +79,6 @@ def _is_beyond(table: Table) -> bool:
 
 def _characters(table: Table) -> int:
     return sum(len(cell.text) for row in table.rows for cell in row.cells.values())
-
-
-def _tables(sheets: Sequence[Sheet], purpose: Purpose) -> list[Table]:
-    return [sheet.table for sheet in sheets if sheet.purpose is purpose]
 
 
 def _pasted(tables: Sequence[Table]) -> dict[tuple[str, int], list[Pasted]]:

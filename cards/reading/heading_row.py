@@ -1,6 +1,6 @@
 """Where the headings of a sheet stand."""
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -16,8 +16,10 @@ from cards.reading.languages import language_of
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
 
-# How far down, in rows that are not blank, headings are looked for.
+# How far down, in rows that are not blank, headings are looked for; and how far below instructions,
+# most of which fill one cell of their row.
 _DEPTH = 10
+_DEPTH_BELOW_INSTRUCTIONS = 40
 # Headings that pupils also meet as a pair of opposites; such a row may be content.
 _ALSO_OPPOSITES = frozenset(
     frozenset(pair.split())
@@ -31,6 +33,8 @@ _ALSO_OPPOSITES = frozenset(
     )
 )
 _MANY = 3
+# Of so many rows of instructions one may fill several cells.
+_MOSTLY = 4
 _SPREAD = frozenset({Role.ALSO_RIGHT, Role.WRONG})
 # A misspelt heading of these is only worth taking if the sheet has no others that make a card.
 _OF_CARDS = FRONTS | BACKS
@@ -58,7 +62,8 @@ def headings_of(table: Table) -> Headings | None:
     """Return the headings of a table, or None if it has none.
 
     They stand in the row with the most known headings among the first that are not blank, if these
-    are enough to make a card; else in the first row with several known headings.
+    are enough to make a card; else in the first row with several known headings; else in the first
+    row below long instructions that makes a card.
     """
     candidates = [_candidate(table, i) for i in range(len(table.rows[:_DEPTH]))]
     complete = [one for one in candidates if one.complete and _is_plausible(table, one)]
@@ -66,7 +71,20 @@ def headings_of(table: Table) -> Headings | None:
         best = max(complete, key=lambda one: (_spelt_right(one), len(one.roles), -one.index))
         return _with_notes(table, best)
     wanting = [one for one in candidates if _names_half_a_card(one)]
-    return wanting[0] if wanting else None
+    return wanting[0] if wanting else _below_instructions(table)
+
+
+def _below_instructions(table: Table) -> Headings | None:
+    """Return headings that make a card and are not misspelt, below rows of mostly a single cell."""
+    for i in range(_DEPTH, len(table.rows[:_DEPTH_BELOW_INSTRUCTIONS])):
+        one = _candidate(table, i) if _are_instructions(table.rows[:i]) else None
+        if one and one.complete and _spelt_right(one):
+            return _with_notes(table, one)
+    return None
+
+
+def _are_instructions(rows: Sequence[Row]) -> bool:
+    return _MOSTLY * sum(len(row.cells) > 1 for row in rows) <= len(rows)
 
 
 def _candidate(table: Table, index: int) -> Headings:

@@ -36,6 +36,12 @@ def keys_of(words: str) -> tuple[str, ...]:
     return tuple(key(word) for word in words.split(","))
 
 
+def is_among(text: str, forms: Collection[str]) -> bool:
+    """Say whether a heading, or that of which it is the plural, is among those of `keys_of`."""
+    bare = key(text)
+    return bare in forms or bare.removesuffix("s") in forms
+
+
 _ROLES = {
     form: role
     for wordings in HEADINGS.values()

@@ -7,11 +7,13 @@ from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.item import Item, Level, folded
 from cards.place import Place
+from cards.raised import in_signs
 from cards.reading.columns import Columns, pair_of
 from cards.reading.doubts import doubt_findings
 from cards.reading.headings import roles_in
 from cards.reading.levels import level_of, unknown_level
-from cards.reading.table import Doubt, Row, Table
+from cards.reading.summing_up import summing_up
+from cards.reading.table import UNREADABLE, Row, Table
 
 _BETWEEN = re.compile(r"[;\n]")
 
@@ -26,17 +28,18 @@ def items_of(
     """
     headings = table.rows[start - 1] if start else None
     above = headings.number if headings else 0
-    items: list[Item] = []
+    rows: list[Row] = []
     findings: list[Finding] = []
     for row in table.rows[start:]:
         is_apart, above = row.number > above + 1, row.number
         if _says_nothing(row, columns) or (headings and _repeats(row, headings, columns)):
             continue
-        items.append(_item(table, row, columns))
+        rows.append(row)
         findings += _row_findings(table, row, columns)
         if is_apart and headings and _heads_another(row, columns):
             findings.append(_another_table(row.cells[columns.prompt]))
-    return tuple(items), tuple(findings)
+    findings += summing_up(rows, columns, headed=headings is not None)
+    return tuple(_item(table, row, columns) for row in rows), tuple(findings)
 
 
 def _says_nothing(row: Row, columns: Columns) -> bool:
@@ -77,7 +80,7 @@ def _item(table: Table, row: Row, columns: Columns) -> Item:
         answer=row.text(columns.answer),
         kind=columns.kind,
         level=level_of(_sure(table, row, columns.level)) or Level.MEDIUM,
-        topic=_sure(table, row, columns.topic),
+        topic=_in_signs(table, row, columns.topic),
         prompt_spans=row.spans(columns.prompt),
         answer_spans=row.spans(columns.answer),
         prompt_place=Place(table.name, row.number, columns.prompt),
@@ -98,7 +101,13 @@ def _item(table: Table, row: Row, columns: Columns) -> Item:
 def _sure(table: Table, row: Row, column: int | None) -> str:
     """Return the text in a column, or nothing where a formula has left none to read."""
     doubt = table.doubts.get(Place(table.name, row.number, column or 0))
-    return "" if doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE} else row.text(column)
+    return "" if doubt in UNREADABLE else row.text(column)
+
+
+def _in_signs(table: Table, row: Row, column: int | None) -> str:
+    """Return the same with signs for what is raised or lowered, for a text without styles."""
+    text = _sure(table, row, column)
+    return in_signs(text, row.spans(column or 0)) or text
 
 
 def _filled(table: Table, row: Row, column: int | None) -> Place | None:
@@ -113,13 +122,29 @@ def _several(table: Table, row: Row, columns: tuple[int, ...]) -> tuple[tuple[st
     return tuple(
         (text.strip(), Place(table.name, row.number, column))
         for column in columns
-        for text in _BETWEEN.split(_sure(table, row, column))
+        for text in _BETWEEN.split(_in_signs(table, row, column))
         if text.strip()
     )
 
 
 def _row_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:
     yield from doubt_findings(table, row, columns)
+    yield from _flattened(row, columns)
     level = row.cells.get(columns.level or 0)
     if level and level_of(_sure(table, row, columns.level)) is None:
         yield unknown_level(level)
+
+
+def _flattened(row: Row, columns: Columns) -> Iterator[Finding]:
+    """Find raised and lowered letters that are printed like the others, having no sign."""
+    for column in (columns.topic, *columns.also_right, *columns.wrong):
+        cell = row.cells.get(column or 0)
+        if cell and in_signs(cell.text, cell.spans) is None:
+            yield Finding(
+                "raised-letters-lost",
+                Severity.WARNING,
+                cell.place,
+                cell.text,
+                "The raised or lowered letters of this cell are printed like the others.",
+                "Write it so that it can be read without them, as x^Q.",
+            )

@@ -19,6 +19,16 @@ def parts_of(value: Iterable["str | TextBlock"]) -> tuple[Part, ...]:
     return tuple((str(part), _style_of(part)) for part in value)
 
 
+def has_struck(value: Iterable["str | TextBlock"]) -> bool:
+    """Say whether any letters of a rich text are struck out."""
+    return any(str(part).strip() and _is_struck(part) for part in value)
+
+
+def _is_struck(part: "str | TextBlock") -> bool:
+    font = getattr(part, "font", None)
+    return font is not None and bool(font.strike)
+
+
 def _style_of(part: "str | TextBlock") -> TextStyle | None:
     font = getattr(part, "font", None)
     if font is None:

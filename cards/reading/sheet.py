@@ -7,8 +7,8 @@ from cards.content import Cell
 from cards.place import Place
 from cards.reading.merged import Merged, spanned
 from cards.reading.packed.escapes import unescaped
-from cards.reading.rich import cleaned, parts_of
-from cards.reading.sheet_format import hidden_columns, set_apart_row
+from cards.reading.rich import cleaned, has_struck, parts_of
+from cards.reading.sheet_format import hidden_columns, set_apart_row, struck_fonts
 from cards.reading.shown import shown
 from cards.reading.table import Doubt, Table, clean, rows_of
 from cards.style import Spans
@@ -36,7 +36,7 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
     `stored` is the same sheet with the values stored for its formulas.
     """
     hidden = {number for number, row in sheet.row_dimensions.items() if row.hidden}
-    values = _cells_of(stored)
+    values, struck = _cells_of(stored), struck_fonts(sheet)
     texts: dict[Place, Cell] = {}
     doubts: dict[Place, Doubt] = {}
     for at, cell in _cells_of(sheet).items():
@@ -45,6 +45,8 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
         place = Place(sheet.title, *at)
         text, spans, doubt = _seen(cell, values[at])
         texts[place] = Cell(text, place, spans)
+        if not doubt and cell._style.fontId in struck:  # noqa: SLF001 - a quick look
+            doubt = Doubt.STRUCK
         if doubt:
             doubts[place] = doubt
     hidden_rows = sorted({place.row for place, cell in texts.items() if cell.text} & hidden)
@@ -77,12 +79,18 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
         return unescaped(str(getattr(cell.value, "text", cell.value))), (), Doubt.NO_VALUE
     if isinstance(stored.value, list):  # a rich text is a list of its parts
         text, spans = cleaned([(unescaped(text), style) for text, style in parts_of(stored.value)])
-        return text, spans, None
+        return text, spans, Doubt.STRUCK if has_struck(stored.value) else None
     value = unescaped(stored.value) if isinstance(stored.value, str) else stored.value
     text = clean(shown(value, _format_of(stored)))
     if stored.data_type == _ERROR:
         return text, (), Doubt.ERROR_VALUE
+    if not text and not _is_blank(value):
+        return text, (), Doubt.HIDDEN
     return text, (), Doubt.DATE if _is_date(stored) else None
+
+
+def _is_blank(value: Any) -> bool:  # noqa: ANN401 - as _Cells
+    return value is None or (isinstance(value, str) and not clean(value))
 
 
 def _format_of(cell: Any) -> str:  # noqa: ANN401 - as _Cells

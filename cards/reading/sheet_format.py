@@ -38,6 +38,12 @@ def set_apart_row(sheet: "Worksheet", rows: Sequence[Row]) -> int | None:
     return row.number if marked or _bold_by_itself(sheet, row, rows[first + 1]) else None
 
 
+def struck_fonts(sheet: "Worksheet") -> frozenset[int]:
+    """Return the numbers of the workbook's fonts that strike out what is written in them."""
+    fonts = getattr(sheet.parent, "_fonts", ())
+    return frozenset(number for number, font in enumerate(fonts) if font.strike)
+
+
 def _last_frozen(sheet: "Worksheet") -> int:
     pane = sheet.sheet_view.pane
     frozen = pane is not None and pane.state in {"frozen", "frozenSplit"}

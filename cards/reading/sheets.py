@@ -9,6 +9,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from cards.item import Kind
+from cards.reading.columns import pair_of
 from cards.reading.heading_row import Headings, headings_of
 from cards.reading.headings import key, keys_of, role_of
 from cards.reading.role import Role
@@ -50,6 +51,12 @@ _OUR_FIRST_WORD = "Fairdeal"
 _PURPOSE_HEADINGS = (
     ({Role.SETTING, Role.VALUE}, Purpose.DECK),
     ({Role.TEAM, Role.COLOUR}, Purpose.TEAMS),
+)
+
+
+# What no list of exercises has; a name and a description one may have.
+_PLAINLY_CARDS = frozenset(
+    {(Role.QUESTION, Role.ANSWER), (Role.PROMPT, Role.ANSWER), (Role.MEANING, Role.WORD)}
 )
 
 
@@ -112,11 +119,16 @@ def _sheet(table: Table) -> Sheet:
     headings = headings_of(table)
     kind = kind_named(table.title)
     special = _named(_PURPOSE_NAMES, table.title) or _purpose_by_headings(table)
-    if headings and headings.complete and special is not Purpose.EXERCISES:
+    if headings and headings.complete and _are_of_cards(headings, special):
         return Sheet(table, Purpose.CONTENT, headings, kind)
     if special:
         return Sheet(table, special)
     return Sheet(table, Purpose.CONTENT if kind else Purpose.UNKNOWN, headings, kind)
+
+
+def _are_of_cards(headings: Headings, special: Purpose | None) -> bool:
+    """Say whether headings that make cards mean to, on a sheet that may be for something else."""
+    return special is not Purpose.EXERCISES or pair_of(headings.roles) in _PLAINLY_CARDS
 
 
 def kind_named(title: str) -> Kind | None:

@@ -8,6 +8,7 @@ from itertools import islice
 from msgspec import Struct, field
 
 from cards.content import Cell
+from cards.indents import outdented, without_tabs
 from cards.place import Place
 from cards.reading.pictures.pasted import Pasted
 from cards.style import Spans
@@ -40,8 +41,15 @@ class Doubt(Enum):
     NO_VALUE = auto()
     ERROR_VALUE = auto()
     DATE = auto()
+    HIDDEN = auto()
     TORN = auto()
     GUESSED = auto()
+    SHIFTED = auto()
+    STRUCK = auto()
+
+
+UNREADABLE = frozenset({Doubt.NO_VALUE, Doubt.ERROR_VALUE})
+"""What leaves a cell without a text that its teacher meant."""
 
 
 class Row(Struct, frozen=True):
@@ -95,16 +103,26 @@ def rows_of(cells: Iterable[Cell]) -> tuple[Row, ...]:
 
 
 def clean(text: str) -> str:
-    """Return a cell's text as `composed` does, without blank ends."""
-    return composed(text).strip(_BLANKS)
+    """Return a cell's text as `composed` does, without blank ends.
+
+    Lines below the first are moved to the left with it.
+    """
+    whole = composed(text)
+    bare = whole.strip(_BLANKS)
+    before = whole[: whole.find(bare)]
+    return outdented(bare, len(before.rpartition("\n")[2])) if before else bare
 
 
 def composed(text: str) -> str:
     """Return a text composed (NFC), with plain line breaks and nothing that cannot be seen.
 
-    Narrow non-breaking blanks become the common one. Joiners stay: some scripts need them.
+    Tabs become blanks, narrow non-breaking blanks the common one. Joiners stay: some scripts need
+    them.
     """
-    text = text.replace("\r\n", "\n").replace("\r", "\n").translate(_SEEN)
+    text = text.replace("\r\n", "\n").replace("\r", "\n")
+    if "\t" in text:
+        text = without_tabs(text)
+    text = text.translate(_SEEN)
     if not text.isascii() and len(text) > _LONG:
         text = "".join(_without_piles(text))
     return unicodedata.normalize("NFC", text)

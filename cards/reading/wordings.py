@@ -197,6 +197,20 @@ DECK_SHEETS = (
     "Einstellungen, configuração, configurações"
 )
 EXERCISE_SHEETS = "exercise"
+STUDENTS = (
+    "name, names, student, pupil, learner, child, children, player, member, student name, "
+    "pupil name, first name, given name, last name, surname, family name, nombre, apellido, "
+    "alumno, alumna, estudiante, nom, prénom, élève, Vorname, Nachname, Schüler, Schülerin, "
+    "Schülerinnen, Kind, Kinder, nome, apelido, sobrenome, aluno, aluna"
+)
+"""What heads the students of a list that says which team each is in."""
+
+TOTALS = (
+    "total, grand total, subtotal, sum, average, mean, count, suma, promedio, media, somme, "
+    "moyenne, Summe, Gesamt, Gesamtsumme, Durchschnitt, Mittelwert, soma, média"
+)
+"""What a row that sums up those above it is called."""
+
 CHOICES = (
     "choice, option, answer, answer choice, opción, respuesta, alternativa, choix, proposition, "
     "réponse, Antwort, Auswahl, Möglichkeit, opção, resposta, escolha"

@@ -3,6 +3,7 @@
 import random
 from collections.abc import Sequence
 
+from cards.answers import answered
 from cards.item import Item, folded
 from decks.activities.arrangement import Arrangement, labelled
 from decks.lesson import Story, Telling
@@ -30,8 +31,8 @@ def stories_of(items: Sequence[Item]) -> tuple[Story, ...]:
     for item in items:
         names.setdefault(folded(item.topic), item.topic)
         headings = topics.setdefault(folded(item.topic), {})
-        names.setdefault(folded(item.answer), item.answer)
-        headings.setdefault(folded(item.answer), []).append(item)
+        names.setdefault(answered(item), item.answer)
+        headings.setdefault(answered(item), []).append(item)
     return tuple(
         Story(
             names[topic],

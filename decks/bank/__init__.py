@@ -1,6 +1,6 @@
 """Word banks: what a study guide offers, what its blanks accept, and what guessing earns."""
 
-from decks.bank.accepting import one_line
+from decks.bank.entries import entry_of, one_line
 from decks.bank.guide import Guide, GuidePart, make_guide
 from decks.bank.hints import hint_of
 from decks.bank.pool import Pool
@@ -13,6 +13,7 @@ __all__ = [
     "Pool",
     "Swap",
     "directions",
+    "entry_of",
     "findings_about",
     "has_one_word_each",
     "hint_of",

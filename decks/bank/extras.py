@@ -7,15 +7,16 @@ from itertools import islice
 
 from msgspec import Struct
 
+from cards.answers import accepted, as_meant, asked
 from cards.checking.plurals import is_plural
 from cards.item import Item, Kind, folded
-from decks.bank.accepting import accepted, one_line
+from decks.bank.entries import entry_of
 
 _LEEWAY = 2  # letters by which an extra word may be shorter or longer than every answer
 
 
 class Word(Struct, frozen=True):
-    """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` are folded.
+    """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` as compared.
 
     `form` says whether it has a figure, begins with a capital, and ends in a plural.
     """
@@ -32,10 +33,10 @@ class Word(Struct, frozen=True):
 
 def word_of(item: Item) -> Word:
     """Return the answer of an item with what matters of it."""
-    text = one_line(item.answer)
+    text = entry_of(item)
     return Word(
         text=text,
-        prompt=item.asked,
+        prompt=asked(item),
         accepted=accepted(item),
         kind=item.kind,
         topic=folded(item.topic),
@@ -85,8 +86,8 @@ def _distance(word: Word, blank: Word) -> tuple[int, ...]:
 def _once(texts: Iterable[str]) -> Iterator[str]:
     said: set[str] = set()
     for text in texts:
-        if folded(text) not in said:
-            said.add(folded(text))
+        if as_meant(text) not in said:
+            said.add(as_meant(text))
             yield text
 
 

@@ -2,13 +2,13 @@
 
 from collections.abc import Sequence
 
-from cards.item import Item, folded
-from decks.bank.accepting import accepted
+from cards.answers import accepted, answered, as_meant
+from cards.item import Item
 
 
 def fits_of(blanks: Sequence[Item], bank: Sequence[str]) -> tuple[frozenset[int], ...]:
     """Return for each blank the numbers of the bank's words that its item accepts."""
-    number = {folded(word): index for index, word in enumerate(bank)}
+    number = {as_meant(word): index for index, word in enumerate(bank)}
     return tuple(
         frozenset(number[text] for text in accepted(item) if text in number) for item in blanks
     )
@@ -16,5 +16,5 @@ def fits_of(blanks: Sequence[Item], bank: Sequence[str]) -> tuple[frozenset[int]
 
 def own_words(blanks: Sequence[Item], bank: Sequence[str]) -> tuple[int, ...]:
     """Return for each blank the number of its own answer in the bank."""
-    number = {folded(word): index for index, word in enumerate(bank)}
-    return tuple(number[folded(item.answer)] for item in blanks)
+    number = {as_meant(word): index for index, word in enumerate(bank)}
+    return tuple(number[answered(item)] for item in blanks)

@@ -7,8 +7,9 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from cards.item import Item, folded
-from decks.bank.accepting import one_line
+from cards.answers import answered
+from cards.item import Item
+from decks.bank.entries import entry_of
 from decks.bank.extras import choose_extras, word_of
 from decks.bank.fits import fits_of
 from decks.bank.guessing import chance_of_full_score, mean_earned
@@ -20,19 +21,27 @@ MORE = 4
 without them, and at least so many more than the first; our own judgement."""
 
 
-class GuidePart(Struct, frozen=True):
+class SharedBank(Struct, frozen=True):
     """Some blanks and the bank that they share.
 
     A blank's clue is its item's prompt; the blanks stand in the order printed. `bank` is
     alphabetical and holds every answer and every extra word once. `reusable` says that two blanks
-    have the same answer, so that a word may be used again. `guess_mean` is the number of blanks
-    that guessing gets right on average, `guess_all` the chance that it gets all of them right.
+    have the same answer, so that a word may be used again.
     """
 
     blanks: tuple[Item, ...]
     bank: tuple[str, ...]
-    extra_words: tuple[str, ...]
     reusable: bool
+
+
+class GuidePart(SharedBank, frozen=True):
+    """A part of a guide: no more blanks than a student can look over.
+
+    `guess_mean` is the number of blanks that guessing gets right on average, `guess_all` the chance
+    that it gets all of them right.
+    """
+
+    extra_words: tuple[str, ...]
     guess_mean: float
     guess_all: float
 
@@ -81,10 +90,13 @@ def make_guide(  # noqa: PLR0913  (three things, four choices)
     return Guide(team, tuple(parts), tuple(harder))
 
 
-def as_one(parts: Sequence[GuidePart]) -> GuidePart:
-    """Return the parts as one, for students who have the words of all of them on cards."""
+def as_one(parts: Sequence[GuidePart]) -> SharedBank:
+    """Return the parts as one, for students who have the words of all of them on cards.
+
+    Nobody is told what guessing earns there, and counting it would take for ever.
+    """
     blanks = [blank for part in parts for blank in part.blanks]
-    return _part(blanks, tuple(word for part in parts for word in part.extra_words))
+    return _shared(blanks, [word for part in parts for word in part.extra_words])
 
 
 def _extras(
@@ -95,20 +107,24 @@ def _extras(
 
 
 def _part(blanks: Sequence[Item], extras: tuple[str, ...]) -> GuidePart:
+    shared = _shared(blanks, extras)
+    fits, words = fits_of(blanks, shared.bank), len(shared.bank)
+    return GuidePart(
+        blanks=shared.blanks,
+        bank=shared.bank,
+        extra_words=extras,
+        reusable=shared.reusable,
+        guess_mean=mean_earned(fits, words),
+        guess_all=float(chance_of_full_score(fits, words, reusable=shared.reusable)),
+    )
+
+
+def _shared(blanks: Sequence[Item], extras: Sequence[str]) -> SharedBank:
     answers: dict[str, str] = {}
     for blank in blanks:
-        answers.setdefault(folded(blank.answer), one_line(blank.answer))
+        answers.setdefault(answered(blank), entry_of(blank))
     bank = sorted([*answers.values(), *extras], key=_alphabetical)
-    reusable = len(answers) < len(blanks)
-    fits = fits_of(blanks, bank)
-    return GuidePart(
-        blanks=tuple(blanks),
-        bank=tuple(bank),
-        extra_words=extras,
-        reusable=reusable,
-        guess_mean=mean_earned(fits, len(bank)),
-        guess_all=float(chance_of_full_score(fits, len(bank), reusable=reusable)),
-    )
+    return SharedBank(tuple(blanks), tuple(bank), reusable=len(answers) < len(blanks))
 
 
 def _alphabetical(text: str) -> tuple[str, str]:

@@ -5,11 +5,14 @@ every blank has a word and no word is used twice; words may be left over.
 """
 
 from collections import deque
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from collections.abc import Set as AbstractSet
 
 Fits = Sequence[AbstractSet[int]]
 Matching = tuple[int, ...]  # [blank] -> word
+
+_STEPS = 1_000_000
+"""Counted in steps and not in seconds: a slower machine must not come to other rounds."""
 
 
 def complete_matching(fits: Fits) -> Matching | None:
@@ -18,14 +21,14 @@ def complete_matching(fits: Fits) -> Matching | None:
     Blank after blank is given a word along an augmenting path (Berge 1957).
     """
     holder: dict[int, int] = {}
+    word_of: dict[int, int] = {}
     for blank in range(len(fits)):
-        if not _augment(fits, blank, holder):
+        if not _augment(fits, blank, holder, word_of):
             return None
-    word_of = {blank: word for word, blank in holder.items()}
     return tuple(word_of[blank] for blank in range(len(fits)))
 
 
-def _augment(fits: Fits, start: int, holder: dict[int, int]) -> bool:
+def _augment(fits: Fits, start: int, holder: dict[int, int], word_of: dict[int, int]) -> bool:
     """Give the blank a word; blanks that hold one already may have to move on to another."""
     came_from: dict[int, int] = {}  # word -> the blank that asks for it
     line = deque([start])
@@ -34,20 +37,20 @@ def _augment(fits: Fits, start: int, holder: dict[int, int]) -> bool:
         for word in sorted(fits[blank] - came_from.keys()):
             came_from[word] = blank
             if word not in holder:
-                _move_up(word, came_from, holder, start)
+                _move_up(word, came_from, holder, word_of)
                 return True
             line.append(holder[word])
     return False
 
 
-def _move_up(word: int, came_from: dict[int, int], holder: dict[int, int], start: int) -> None:
-    held = {blank: taken for taken, blank in holder.items()}
-    while True:
-        blank = came_from[word]
-        holder[word] = blank
-        if blank == start:
-            return
-        word = held[blank]
+def _move_up(
+    word: int, came_from: dict[int, int], holder: dict[int, int], word_of: dict[int, int]
+) -> None:
+    left: int | None = word
+    while left is not None:
+        taken, blank = left, came_from[left]
+        left = word_of.get(blank)
+        holder[taken], word_of[blank] = blank, taken
 
 
 def is_only_matching(fits: Fits, matching: Matching) -> bool:
@@ -58,9 +61,10 @@ def is_only_matching(fits: Fits, matching: Matching) -> bool:
     their words round. There is no handing round when they can be struck off one by one, each when
     no other blank that is still there wants its word.
     """
-    wanted = _wanted(fits, matching)
-    if wanted is None:
+    used = frozenset(matching)
+    if any(word not in used for words in fits for word in words):
         return False
+    wanted = wants(fits, matching)
     wanting = [0] * len(fits)
     for others in wanted:
         for other in others:
@@ -80,21 +84,47 @@ def has_exactly_one(fits: Fits) -> bool:
     return matching is not None and is_only_matching(fits, matching)
 
 
-def round_from(fits: Fits, matching: Matching, start: int) -> tuple[int, ...]:
+def wants(fits: Fits, matching: Matching) -> list[list[int]]:
+    """Return for each blank the others whose words it could take, in their order."""
+    holder = {word: blank for blank, word in enumerate(matching)}
+    return [
+        sorted(holder[word] for word in words if word in holder and holder[word] != blank)
+        for blank, words in enumerate(fits)
+    ]
+
+
+def rounds(fits: Fits, matching: Matching) -> Iterator[tuple[int, ...]]:
+    """Yield for each blank the shortest round that it is in, each round once.
+
+    Only so many steps are gone in all: more words right for more blanks than any class has would
+    take the square of the time.
+    """
+    wanted = wants(fits, matching)
+    steps = iter(range(_STEPS))
+    told: set[frozenset[int]] = set()
+    for start in range(len(fits)):
+        way = round_from(wanted, start, steps)
+        if way and frozenset(way) not in told:
+            told.add(frozenset(way))
+            yield way
+
+
+def round_from(
+    wanted: Sequence[Sequence[int]], start: int, steps: Iterator[int]
+) -> tuple[int, ...]:
     """Return the shortest round of blanks, each of which can take the word of the next.
 
     It begins with the blank `start`; the last blank can take the word of the first. It is empty
-    where there is no such round.
+    where there is no such round, and where there are not enough `steps` to find it.
     """
-    holder = {word: blank for blank, word in enumerate(matching)}
     came_from: dict[int, int] = {}
     line = deque([start])
     while line:
         blank = line.popleft()
-        for other in sorted(holder[word] for word in fits[blank] if word in holder):
-            if other == start and blank != start:
+        for other, _step in zip(wanted[blank], steps, strict=False):
+            if other == start:
                 return _way(start, blank, came_from)
-            if other not in came_from and other not in (start, blank):
+            if other not in came_from:
                 came_from[other] = blank
                 line.append(other)
     return ()
@@ -107,19 +137,11 @@ def _way(start: int, end: int, came_from: dict[int, int]) -> tuple[int, ...]:
     return tuple(reversed(way))
 
 
-def _wanted(fits: Fits, matching: Matching) -> list[list[int]] | None:
-    """Return for each blank those whose words it could take, or None if a word left over fits."""
-    holder = {word: blank for blank, word in enumerate(matching)}
-    if any(word not in holder for words in fits for word in words):
-        return None
-    return [
-        [holder[word] for word in words if holder[word] != blank]
-        for blank, words in enumerate(fits)
-    ]
-
-
 def count_complete(fits: Fits) -> int:
-    """Return how many complete matchings there are: as many as the sets of words in use allow."""
+    """Return how many complete matchings there are: as many as the sets of words in use allow.
+
+    For the few blanks of a part: in the worst case each one more doubles the time.
+    """
     ways = {0: 1}  # words in use, as the bits of a number -> ways to come to it
     for words in fits:
         more: dict[int, int] = {}

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from cards.item import Item, Kind, folded
-from decks.bank.accepting import accepted
+from cards.answers import accepted, answered
+from cards.item import Item, Kind
 from decks.bank.apart import spread
 
 # a bank that mixes names, numbers and sentences gives its answers away by their form
@@ -53,7 +53,7 @@ def _rivals(group: Sequence[Item]) -> list[set[int]]:
     """Return for each item the others whose answer fits its blank, or whose blank its answer."""
     owners: dict[str, set[int]] = {}
     for number, item in enumerate(group):
-        owners.setdefault(folded(item.answer), set()).add(number)
+        owners.setdefault(answered(item), set()).add(number)
     rivals: list[set[int]] = [set() for _ in group]
     for number, item in enumerate(group):
         for text in accepted(item):

@@ -4,7 +4,8 @@ import random
 from collections import defaultdict
 from collections.abc import Sequence
 
-from cards.item import Item, Kind, folded
+from cards.answers import as_meant
+from cards.item import Item, Kind
 from decks.bank.extras import Word, word_of
 
 LOOKED_AT = 300
@@ -18,7 +19,7 @@ class Pool:
         self._words = [word_of(item) for item in items]
         self._alike: dict[tuple[Kind, str], list[Word]] = defaultdict(list)
         if len(self._words) > LOOKED_AT:
-            self._words = list({folded(word.text): word for word in self._words}.values())
+            self._words = list({as_meant(word.text): word for word in self._words}.values())
             for word in self._words:
                 self._alike[word.kind, word.topic].append(word)
 

@@ -8,8 +8,11 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.quoting import quoted
 from decks.bank.fits import fits_of, own_words
-from decks.bank.guide import Guide, GuidePart, as_one
-from decks.bank.matching import has_exactly_one, round_from
+from decks.bank.guide import Guide, SharedBank, as_one
+from decks.bank.matching import has_exactly_one, rounds
+
+_MOST_NAMED, _FEW = 9, 4
+"""A part has ten blanks at most; of longer rounds, in cards of all parts, only a few are named."""
 
 
 class Swap(Struct, frozen=True):
@@ -24,7 +27,7 @@ class Swap(Struct, frozen=True):
     word: str = ""
 
 
-def is_sound(part: GuidePart) -> bool:
+def is_sound(part: SharedBank) -> bool:
     """Say whether a part has exactly one solution.
 
     Where each word is used once at most, that is one complete matching of blanks and words; two
@@ -38,12 +41,12 @@ def is_sound(part: GuidePart) -> bool:
     )
 
 
-def has_one_word_each(part: GuidePart) -> bool:
+def has_one_word_each(part: SharedBank) -> bool:
     """Say whether every clue has one fitting word in the bank: more than soundness asks for."""
     return all(len(words) == 1 for words in fits_of(part.blanks, part.bank))
 
 
-def swappable(part: GuidePart) -> list[Swap]:
+def swappable(part: SharedBank) -> list[Swap]:
     """Return what makes a part unsound, so that every clue concerned is named; none if it is sound.
 
     Of the rounds that a clue is in, the shortest is returned.
@@ -56,26 +59,22 @@ def swappable(part: GuidePart) -> list[Swap]:
     return found
 
 
-def _of_other_words(part: GuidePart) -> Iterator[Swap]:
+def _of_other_words(part: SharedBank) -> Iterator[Swap]:
     own = own_words(part.blanks, part.bank)
     for item, words, mine in zip(part.blanks, fits_of(part.blanks, part.bank), own, strict=True):
         yield from (Swap((item,), part.bank[word]) for word in sorted(words - {mine}))
 
 
-def _of_words_left_over(part: GuidePart) -> Iterator[Swap]:
+def _of_words_left_over(part: SharedBank) -> Iterator[Swap]:
     own = frozenset(own_words(part.blanks, part.bank))
     for item, words in zip(part.blanks, fits_of(part.blanks, part.bank), strict=True):
         yield from (Swap((item,), part.bank[word]) for word in sorted(words - own))
 
 
-def _rounds(part: GuidePart) -> Iterator[Swap]:
+def _rounds(part: SharedBank) -> Iterator[Swap]:
     fits, own = fits_of(part.blanks, part.bank), own_words(part.blanks, part.bank)
-    told: set[frozenset[int]] = set()
-    for blank in range(len(fits)):
-        way = round_from(fits, own, blank)
-        if way and frozenset(way) not in told:
-            told.add(frozenset(way))
-            yield Swap(tuple(part.blanks[number] for number in way))
+    for way in rounds(fits, own):
+        yield Swap(tuple(part.blanks[number] for number in way))
 
 
 def findings_about(guide: Guide, *, gathered: bool = False) -> tuple[Finding, ...]:
@@ -104,7 +103,9 @@ def _told_of_word(swap: Swap) -> tuple[str, str]:
 
 def _told_of_swap(items: list[Item]) -> tuple[str, str]:
     *others, last = items
-    first = ", ".join(f"{quoted(item.answer)} ({item.prompt_place})" for item in others)
+    named = others if len(others) <= _MOST_NAMED else others[:_FEW]
+    first = ", ".join(f"{quoted(item.answer)} ({item.prompt_place})" for item in named)
+    first += f" and {len(others) - len(named)} more" if len(others) > len(named) else ""
     turn = "be swapped" if len(items) == 2 else "change places"  # noqa: PLR2004  (a pair)
     wrong = f"In the study guide {quoted(last.answer)} and {first} can {turn}: both ways are right."
     mend = "Change one of the clues, or give the items to different teams (column Team)."

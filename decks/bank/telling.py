@@ -1,5 +1,8 @@
 """What the teacher is told of a part: what guessing earns, and whether one way alone is right."""
 
+from collections.abc import Mapping
+
+from cards.item import Item
 from decks.bank.fits import fits_of
 from decks.bank.guide import Guide, GuidePart, as_one
 from decks.bank.soundness import Swap, has_one_word_each, swappable
@@ -66,23 +69,31 @@ def about_solutions(part: GuidePart) -> str:
 
 def about_cards(guide: Guide) -> str:
     """Say what else is right where gathered cards are the bank of all parts; nothing, as a rule."""
-    whole = as_one(guide.parts)
-    return " ".join(_accept_anywhere(guide, swap) for swap in swappable(whole))
+    swaps = swappable(as_one(guide.parts))
+    places = _places(guide) if swaps else {}
+    return " ".join(_accept_anywhere(guide, swap, places) for swap in swaps)
 
 
-def _accept_anywhere(guide: Guide, swap: Swap) -> str:
-    places = sorted(
-        (n, part.blanks.index(item) + 1)
-        for n, part in enumerate(guide.parts, start=1)
-        for item in swap.items
-        if item in part.blanks
-    )
+_Places = Mapping[Item, Mapping[int, int]]
+"""For each item the parts that ask it, and its blank in each, all from 1."""
+
+
+def _places(guide: Guide) -> _Places:
+    places: dict[Item, dict[int, int]] = {}
+    for n, part in enumerate(guide.parts, start=1):
+        for number, item in enumerate(part.blanks, start=1):
+            places.setdefault(item, {}).setdefault(n, number)
+    return places
+
+
+def _accept_anywhere(guide: Guide, swap: Swap, places: _Places) -> str:
+    found = sorted(place for item in swap.items for place in places[item].items())
     if len(guide.parts) == 1:
-        blanks = _blanks([str(blank) for _part, blank in places])
+        blanks = _blanks([str(blank) for _part, blank in found])
     else:
-        blanks = listed([f"part {part}, blank {blank}" for part, blank in places], "and")
+        blanks = listed([f"part {part}, blank {blank}" for part, blank in found], "and")
         blanks = blanks[0].upper() + blanks[1:]
-    return _accepted(blanks, len(places), swap)
+    return _accepted(blanks, len(found), swap)
 
 
 def _accept(part: GuidePart, swap: Swap) -> str:

@@ -5,8 +5,8 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from cards.answers import accepted
-from cards.item import Item, folded
+from cards.answers import accepted, answered
+from cards.item import Item
 from decks.dealing.even import evenest
 
 NO_RIVALS = -1
@@ -57,7 +57,7 @@ class Meeting:
 
 def rivals_among(items: Sequence[Item]) -> Rivals:
     """Find the items of which the one's answer is right for the other's prompt."""
-    answers = [folded(item.answer) for item in items]
+    answers = [answered(item) for item in items]
     number = {answer: n for n, answer in enumerate(sorted(set(answers)))}
     right = [{number[text] for text in accepted(item) if text in number} for item in items]
     own = [number[answer] for answer in answers]
@@ -88,7 +88,7 @@ def fewest_clashes(items: Sequence[Item], homes: Sequence[int | None], teams: in
     pinned: dict[str, list[int]] = {}
     free: Counter[str] = Counter()
     for item, home in zip(items, homes, strict=True):
-        answer = folded(item.answer)
+        answer = answered(item)
         row = pinned.setdefault(answer, [0] * teams)
         if home is None:
             free[answer] += 1

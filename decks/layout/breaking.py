@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import inf
 
-from decks.layout.balance import break_evenly, break_full
+from decks.layout.balance import HAIR, break_evenly, break_full
 from decks.layout.prose import Group, Prose, groups_of, prose_of
 from decks.layout.runs import Line, Measure, Run, Styled, Word, set_line, width_of
 
@@ -57,6 +57,20 @@ def count_lines(prose: Sequence[Prose], width: float, *, whole: float = inf) -> 
     return count
 
 
+def count_words(prose: Sequence[Prose], width: float, lines: int) -> int:
+    """Return how many words stand on so many lines of `width` ems, up to one that is wider."""
+    words = 0
+    for line in prose:
+        start = line.up_to(lines * (width + line.space))
+        for first, end in _full(start, width):
+            if not lines or start.width(first, end) > width + HAIR:
+                return words
+            words, lines = words + end - first, lines - 1
+        if start is not line:
+            break
+    return words
+
+
 def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
     """Return the full lines of running text in a column of `width` ems.
 
@@ -73,6 +87,13 @@ def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
         places = _places(groups, _with_company(parted, groups, ends, width))
         lines += [parted.line(*place) for place in places]
     return lines
+
+
+def _full(line: Prose, width: float) -> list[tuple[int, int]]:
+    """Return the first word of each full line and the one after its last."""
+    groups = groups_of(line, width)
+    ends = break_full([group.width for group in groups], line.space, width)
+    return _places(groups, ends) if groups else [(0, 0)]
 
 
 def _places(groups: Sequence[Group], ends: Sequence[int]) -> list[tuple[int, int]]:

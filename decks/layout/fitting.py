@@ -1,14 +1,14 @@
 """The largest size at which a text fits its box, by measured widths."""
 
-import re
 from bisect import bisect_right
 from collections.abc import Sequence
 from functools import cache
+from itertools import count
 from math import inf, nextafter
 
 from msgspec import Struct
 
-from decks.layout.breaking import break_prose, count_lines
+from decks.layout.breaking import break_prose, count_lines, count_words
 from decks.layout.joints import HELD, NAME
 from decks.layout.prose import Prose, prose_of
 from decks.layout.runs import Line, Measure, Styled
@@ -62,6 +62,8 @@ def fit(
     """
     prose = prose_of(styled, measure)
     box = _Box(width, height_, most)
+    if not _may_fit(prose, box, LADDER[-1]):
+        return None  # and nothing is worked out for a text that is far too long
     size = _largest(prose, box, HELD)
     held = _held_in(prose) if size < _top(box.most) else []
     for joint in held:
@@ -119,17 +121,8 @@ def words_that_fit(
     styled: Styled, *, width: float, height_: float, measure: Measure, size: float = LADDER[-1]
 ) -> int:
     """Return how many words from the start of the text would fit at a size, usually the least."""
-    words = list(re.finditer(r"[^ \t\n]+", styled.text))
-    fitting, failing = 0, len(words) + 1
-    while failing - fitting > 1:
-        middle = (fitting + failing) // 2
-        start = Styled(styled.text[: words[middle - 1].end()], styled.strong)
-        needed = height_at(start, size, width=width, measure=measure)
-        if needed is not None and needed <= height_:
-            fitting = middle
-        else:
-            failing = middle
-    return fitting
+    lines = next(n for n in count() if height(n + 1, size) > height_)
+    return count_words(prose_of(styled, measure), width / size, lines)
 
 
 def shorten(text: str, width: float, *, measure: Measure, strong: bool = False) -> str:

@@ -2,11 +2,12 @@
 
 from collections.abc import Iterator, Sequence
 from functools import cached_property, lru_cache
-from itertools import pairwise
+from itertools import accumulate, pairwise, takewhile
 from math import ceil, inf
 from typing import NamedTuple, Self
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.layout.balance import HAIR
 from decks.layout.joints import HELD, is_lone, joints_of
@@ -84,6 +85,23 @@ class Prose(Struct, frozen=True, dict=True):
         if self.one_style:
             return (Run(" ".join(self.texts[start:end]), self.strong),) if start < end else ()
         return set_line(self.words[start:end], strong=self.strong)
+
+    def up_to(self, width: float) -> Self:
+        """Return the first words, which with a blank after each take no more than a width."""
+        ends = accumulate(word + self.space for word in self.widths)
+        count = sum(1 for _ in takewhile(lambda end: end <= width + HAIR, ends))
+        if count == len(self.words):
+            return self
+        widths = self.widths[:count]
+        return replace(
+            self,
+            words=self.words[:count],
+            texts=self.texts[:count],
+            widths=widths,
+            widest=max(widths, default=0),
+            whole=self.width(0, count),
+            given=None,
+        )
 
     @cached_property
     def joints(self) -> tuple[float, ...]:

@@ -1,11 +1,13 @@
 """Texts with bold, raised and lowered letters, parted into runs of one style."""
 
+import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import cache
 from typing import TypeAlias
 
 from msgspec import Struct
 
+from cards.indents import STAYS, with_indents
 from cards.style import Span, Spans, TextStyle
 
 Measure: TypeAlias = Callable[[str, bool], float]
@@ -21,6 +23,11 @@ RISES = {
     TextStyle.DENOMINATOR: 0.0,
 }
 """Their baselines above the line's, in ems of the text's size."""
+
+
+_LONG_RULE = re.compile(r"([_.…–—-])\1{12,}")
+_RULE = r"\1" * 12
+"""A line to write on, typed of more signs than this, is printed shorter, so that it fits a card."""
 
 
 class Run(Struct, frozen=True):
@@ -85,20 +92,28 @@ def words_of(runs: Sequence[Run]) -> list[Word]:
 
 @cache
 def _word(text: str, strong: bool, style: TextStyle | None) -> Word:  # noqa: FBT001 (for the cache)
-    return (Run(text, strong, style),) if text else ()
+    return (Run(_LONG_RULE.sub(_RULE, text), strong, style),) if text else ()
 
 
 def lines_of(styled: Styled) -> list[Styled]:
-    """Part a text at the teacher's own line breaks; each line's spans count from its start."""
+    """Part a text at the teacher's own line breaks; each line's spans count from its start.
+
+    The blanks at the start of indented lines are kept, as non-breaking ones.
+    """
     if "\n" not in styled.text:
         return [styled]
     lines = []
     start = 0
-    for line in styled.text.split("\n"):
+    for line in with_indents(styled.text).split("\n"):
         end = start + len(line)
         lines.append(Styled(line, styled.strong, tuple(_within(styled.spans, start, end))))
         start = end + 1
     return lines
+
+
+def begins_indented(line: Line) -> bool:
+    """Return whether a line is indented, as a program's may be."""
+    return bool(line) and line[0].text.startswith(2 * STAYS)
 
 
 def _within(spans: Spans, start: int, end: int) -> Iterator[Span]:

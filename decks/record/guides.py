@@ -4,7 +4,8 @@ from collections.abc import Mapping, Sequence
 from functools import partial
 from typing import Any
 
-from cards.item import Item, folded
+from cards.answers import answered
+from cards.item import Item
 from decks.bank import Guide, GuidePart, has_one_word_each, is_sound
 from decks.deck import Card, Deck
 from decks.record.damage import WrongValueError, met_at
@@ -62,7 +63,7 @@ def _part(record: object, by_key: Mapping[str, Item]) -> tuple[str | None, Guide
         blanks=blanks,
         bank=part(given, "bank", texts),
         extra_words=part(given, "extra_words", texts),
-        reusable=len({folded(blank.answer) for blank in blanks}) < len(blanks),
+        reusable=len({answered(blank) for blank in blanks}) < len(blanks),
         guess_mean=part(given, "guess_mean", partial(number, least=0)),
         guess_all=part(given, "guess_all", partial(number, least=0, most=1)),
     )

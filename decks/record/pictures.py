@@ -95,7 +95,7 @@ class Album(Struct):
             return told
         path = self.folder / name
         try:
-            found = picture_in(bytes_of(path))
+            found = picture_in(bytes_of(path), may_be_blank=True)
         except UnusablePictureError as error:
             raise DamagedRecordError(path, error.wrong) from error
         if file_of(found) != name or (told and found != replace(told, data=found.data)):

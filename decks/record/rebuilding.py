@@ -18,6 +18,8 @@ from decks.record.recipes import recipe_read, teams_read
 from decks.record.values import each, items, mapping, number, part, text, texts, whole
 
 _SHARED_OUT = (Activity.REVIEW, Activity.COLLECT)
+_MOST_LOAD = 1_000_000_000
+"""A team may have the words of a whole file, or thousands of expected points in thousandths."""
 
 
 def rebuilt(record: Mapping[str, Any], album: Album) -> Deck:
@@ -70,11 +72,12 @@ def _chances(record: object) -> tuple[float, ...]:
 
 def _goal(name: str, record: object) -> Goal:
     given = mapping(record)
+    load = partial(whole, most=_MOST_LOAD)
     counts = [
-        (text(value), tuple(whole(n) for n in items(held)))
+        (text(value), tuple(map(load, items(held))))
         for value, held in map(items, items(given.get("counts", [])))
     ]
-    reached, bound = whole(given["reached"]), whole(given["bound"])
+    reached, bound = load(given["reached"]), load(given["bound"])
     return Goal(name, reached, bound, tuple(counts), text(given["unit"]))
 
 

@@ -1,6 +1,7 @@
 """How a recipe comes from the Deck sheet, the command line and the defaults."""
 
 import difflib
+import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import cast
 
@@ -22,6 +23,7 @@ from decks.recipe import (
 from decks.roster import Roster, Wanted, roster
 from decks.settings.setting import Setting, UsageError
 from decks.settings.table import SETTINGS
+from decks.settings.values import read_text
 from decks.telling_apart import about_inks, about_stock
 from decks.words import listed
 
@@ -32,6 +34,9 @@ BY_ACTIVITY: dict[Activity, dict[str, object]] = {
     Activity.ORGANIZER: {"deal": Dealing.COPIES, "guide": GuideFor.NONE},
 }
 """What is usual for an activity where nothing else was chosen."""
+
+# What joins the last two of a list, in the languages whose headings are known.
+_AND = re.compile(r"(?:^|\s+)(?:and|&|y|et|und|e)\s+")
 
 INDEX_CARDS = {PaperName.INDEX_3X5, PaperName.INDEX_4X6, PaperName.INDEX_5X8}
 
@@ -45,8 +50,11 @@ def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple
     chosen, findings = _from_sheet(content.settings)
     chosen |= _from_options(options)
     given = cell_of("teams", content.settings, options)
+    wanted = cast("Wanted", chosen.pop("teams", None))
+    if given and isinstance(wanted, list):
+        findings += _joined_names(given, wanted)
     lot = roster(
-        cast("Wanted", chosen.pop("teams", None)),
+        wanted,
         content.teams,
         named_in=given.place if given else Place("--teams"),
         on_stock=chosen.get("ink") is Ink.STOCK,
@@ -98,6 +106,8 @@ def _from_sheet(rows: Sequence[SettingRow]) -> tuple[dict[str, object], list[Fin
         setting = setting_called(row.name.text)
         if setting is None:
             findings.append(_unknown_setting(row))
+        elif row.is_date and setting.read is not read_text:
+            findings.append(_turned_into_date(row, setting))
         elif (value := setting.read(row.value.text)) is None:
             findings.append(_bad_value(row, setting))
         else:
@@ -105,6 +115,18 @@ def _from_sheet(rows: Sequence[SettingRow]) -> tuple[dict[str, object], list[Fin
             if isinstance(value, list) and len(value) == 1:
                 findings.append(_one_team(row))
     return chosen, findings
+
+
+def _turned_into_date(row: SettingRow, setting: Setting) -> Finding:
+    return Finding(
+        "turned-into-date",
+        Severity.ERROR,
+        row.value.place,
+        row.value.text,
+        f"{setting.name} cannot be {quoted(row.value.text)}: "
+        "the spreadsheet program has made a date of what was typed.",
+        f"Format the cell as text first, then write {setting.expects}.",
+    )
 
 
 def _compact(name: str) -> str:
@@ -143,6 +165,21 @@ def _one_team(row: SettingRow) -> Finding:
     wrong = f"This makes one team only, called {quoted(row.value.text)}."
     mend = "If there are to be more, write their number, or their names with commas between."
     return Finding("one-team", Severity.NOTE, row.value.place, row.value.text, wrong, mend)
+
+
+def _joined_names(given: Cell, names: Sequence[str]) -> Iterator[Finding]:
+    """Yield a note if the last of several names seems to be two, as in "Ann, Bob and Cy"."""
+    last = [name for name in _AND.split(names[-1]) if name]
+    if len(names) > 1 and last != [names[-1]]:
+        yield Finding(
+            "names-joined",
+            Severity.NOTE,
+            given.place,
+            given.text,
+            f"This makes {len(names)} teams, the last of them called {quoted(names[-1])}.",
+            f"If there are to be {len(names) - 1 + len(last)}, write commas only: "
+            f"{in_line(', '.join([*names[:-1], *last]))}.",
+        )
 
 
 def _bad_value(row: SettingRow, setting: Setting) -> Finding:

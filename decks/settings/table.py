@@ -65,7 +65,7 @@ SETTINGS = (
     Setting(
         "Mix",
         "mix",
-        "three shares for easy, medium and hard, as 40/40/20",
+        "three shares for easy, medium and hard, as 40/40/20 or 5; 3; 2",
         read_mix,
         "How many of the chosen items are easy, medium and hard; without it, as the content has it",
     ),

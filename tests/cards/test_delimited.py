@@ -148,3 +148,42 @@ def test_a_text_written_as_a_formula_is_the_text(
     read_csv: ReadCsv, field: str, answer: str
 ) -> None:
     assert read_csv(f"Prompt,Answer\nThe agent,{field}\n").items[0].answer == answer
+
+
+CAPITALS = "Capital of Spain?,Madrid,Geo\nCapital of Italy?,Rome,Geo\nCapital of Peru?,Lima,Geo\n"
+
+
+@pytest.mark.parametrize(
+    ("line", "cell"),
+    [
+        ("In Paris, which river flows?,Seine", "B2"),
+        ('"In Paris, by night", which river flows?,Seine', "B2"),
+        ("Which river flows?,Seine,  in Paris", "C2"),
+        ("In Zürich, über what does one walk?,Limmat", "B2"),
+    ],
+)
+def test_a_comma_that_seems_to_part_a_text_is_warned_of(
+    read_csv: ReadCsv, line: str, cell: str
+) -> None:
+    content = read_csv(f"Question,Answer,Topic\n{line}\n{CAPITALS}")
+    assert [(f.code, str(f.severity), f.place.cell) for f in content.findings] == [
+        ("comma-within-text", "warning", cell)
+    ]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        '"In Paris, which river flows?",Seine,Geo',
+        "Which river flows in Paris?, Seine,Geo",
+        "Which river flows in Paris?, 1, Geo",
+        'Which river flows?,"Seine, in Paris", "geo, again"',
+    ],
+)
+def test_other_commas_are_nothing_to_tell_of(read_csv: ReadCsv, line: str) -> None:
+    assert read_csv(f"Question,Answer,Topic\n{line}\n{CAPITALS}").findings == ()
+
+
+def test_blanks_behind_most_commas_are_how_somebody_writes(read_csv: ReadCsv) -> None:
+    rows = "What ebbs?, tide, sea\nWhat digs?, lugworm, mud\nWhat wades?,heron,birds\n"
+    assert read_csv(f"Question,Answer,Topic\n{rows}").findings == ()

@@ -164,7 +164,7 @@ def test_the_plain_heading_wins_over_its_synonym(read_csv: ReadCsv) -> None:
     assert (item.topic, item.answer) == ("Tides", "2")
 
 
-def test_a_second_table_beside_the_first_is_told_of(read_csv: ReadCsv) -> None:
+def test_headings_that_stand_twice_are_told_of(read_csv: ReadCsv) -> None:
     content = read_csv("Word,Meaning,,Word,Meaning\nlimpet,a shellfish,,tern,a bird\n")
     assert [item.answer for item in content.items] == ["limpet"]
     assert [(f.code, f.place.cell) for f in content.findings] == [

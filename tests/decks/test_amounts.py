@@ -26,6 +26,8 @@ def test_no_number_of_cards(text):
         ("40%/40%/20%", (40, 40, 20)),
         ("2:2:1", (2, 2, 1)),
         ("0/0/1", (0, 0, 1)),
+        ("5; 3; 2", (5, 3, 2)),
+        ("100/0/0", (100, 0, 0)),
     ],
 )
 def test_three_shares(text, mix):
@@ -33,7 +35,11 @@ def test_three_shares(text, mix):
 
 
 @pytest.mark.parametrize(
-    "text", ["", "40/60", "40/40/20/0", "0/0/0", "a/b/c", "4040 20", "40/-1/20", "40.5/40/19.5"]
+    "text",
+    [
+        *("", "40/60", "40/40/20/0", "0/0/0", "a/b/c", "4040 20", "40/-1/20", "40.5/40/19.5"),
+        *("5/3/2002", "101/0/0"),
+    ],
 )
 def test_no_three_shares(text):
     assert read_mix(text) is None

@@ -5,7 +5,9 @@ from support.items import item
 
 from cards.item import Kind
 from cards.place import Place
+from cards.style import Span, TextStyle
 from decks.choices import about_hidden, choices_of, lettered
+from decks.press.cards.arranging import with_choices
 
 
 @pytest.mark.parametrize(
@@ -20,12 +22,26 @@ from decks.choices import about_hidden, choices_of, lettered
         ("all of the above", ("cod", "eel"), ("cod", "eel", "all of the above")),
         ("eel", ("None of these", "ray"), ("eel", "ray", "None of these")),
         ("eel", ("Eel", "cod"), ("cod", "eel")),
+        ("Co", ("co", "CO"), ("CO", "Co", "co")),
         ("eel", (), ()),
         ("eel", ("EEL",), ()),
     ],
 )
 def test_their_order_does_not_tell_which_is_right(answer, wrong, order):
     assert choices_of(item("Which?", answer, wrong=wrong)) == order
+
+
+def test_a_raised_figure_makes_another_choice():
+    power = item(
+        "Which is a hundred?",
+        "102",
+        wrong=("10³", "102"),
+        answer_spans=(Span(2, 3, TextStyle.RAISED),),
+    )
+    assert choices_of(power) == ("10²", "10³", "102")
+    assert with_choices(power, back=False).text.endswith("A.\u00a010²\nB.\u00a010³\nC.\u00a0102")
+    back = with_choices(power, back=True)
+    assert (back.text, back.spans) == ("A.\u00a0102", (Span(5, 6, TextStyle.RAISED),))
 
 
 def test_each_has_its_letter():

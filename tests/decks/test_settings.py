@@ -152,6 +152,30 @@ def test_a_single_name_on_the_deck_sheet_is_noted():
     assert (finding.code, finding.severity, finding.place.cell) == ("one-team", "note", "B2")
 
 
+@pytest.mark.parametrize(
+    ("text", "teams", "mend"),
+    [
+        ("Ann, Bob and Cy", ["Ann", "Bob and Cy"], "Ann, Bob, Cy"),
+        ("Ann, Bob, and Cy", ["Ann", "Bob", "and Cy"], "Ann, Bob, Cy"),
+        ("Ann, Bob & Cy", ["Ann", "Bob & Cy"], "Ann, Bob, Cy"),
+        ("Ana, Bea y Cid", ["Ana", "Bea y Cid"], "Ana, Bea, Cid"),
+    ],
+)
+def test_two_names_that_a_word_joins_are_one_team_and_told_of(text, teams, mend):
+    recipe, (finding,) = resolve(content([("Teams", text)]), {})
+    assert names(recipe) == teams
+    assert (finding.code, finding.severity, finding.place.cell) == ("names-joined", "note", "B2")
+    assert f"This makes {len(teams)} teams" in finding.wrong
+    assert finding.mend == f"If there are to be 3, write commas only: {mend}."
+    recipe, (finding,) = resolve(content(), {"teams": text})
+    assert (finding.code, str(finding.place)) == ("names-joined", "--teams")
+
+
+@pytest.mark.parametrize("text", ["Ann, Andy", "Salt and Sand, Otters", "Ann, Q&A", "3", "Otters"])
+def test_names_that_nothing_joins_are_not_told_of(text):
+    assert "names-joined" not in {one.code for one in resolve(content([("Teams", text)]), {})[1]}
+
+
 @pytest.mark.parametrize(("name", "value"), [("Size", "large"), ("cardsize", "large")])
 def test_a_setting_is_known_by_its_option_and_without_its_space(name, value):
     recipe, findings = resolve(content([(name, value)]), {})

@@ -8,7 +8,7 @@ leaves room for n(n + 1)/2 ones at most, as in a triangular matrix. Whether ther
 matching is checked against scipy.sparse.csgraph (the algorithm of Hopcroft and Karp 1973).
 """
 
-from itertools import permutations, product
+from itertools import permutations, product, repeat
 
 import numpy as np
 import pytest
@@ -23,6 +23,7 @@ from decks.bank.matching import (
     has_exactly_one,
     is_only_matching,
     round_from,
+    wants,
 )
 
 GRAPHS = st.integers(1, 9).flatmap(
@@ -101,7 +102,7 @@ def test_a_round_can_be_gone_and_is_the_shortest(fits):
     if matching is None:
         return
     for start in range(len(fits)):
-        way = round_from(fits, matching, start)
+        way = round_from(wants(fits, matching), start, repeat(0))
         lengths = [
             sum(a != b for a, b in zip(other, matching, strict=True))
             for other in all_matchings(fits)

@@ -28,6 +28,7 @@ class OpenCell(Struct):
     attributes: Mapping[str, str]
     parts: list[Part] = field(default_factory=list)
     paragraphs: int = 0
+    struck: bool = False
 
     def begin_paragraph(self) -> None:
         """Begin a line: each paragraph is one."""
@@ -56,7 +57,9 @@ class OpenCell(Struct):
             return formula, (), Doubt.NO_VALUE
         if self.attributes.get(_CALC_TYPE) == "error":
             return text, (), Doubt.ERROR_VALUE
-        return text, spans, Doubt.DATE if _DATE in self.attributes else None
+        if _DATE in self.attributes:
+            return text, spans, Doubt.DATE
+        return text, spans, Doubt.STRUCK if self.struck else None
 
     def _value(self) -> str:
         number = self.attributes.get(_VALUE)

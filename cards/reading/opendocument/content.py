@@ -39,8 +39,9 @@ _REPEATED_COLUMNS = name("table:number-columns-repeated")
 _REPEATED_ROWS = name("table:number-rows-repeated")
 _ROWS_SPANNED = name("table:number-rows-spanned")
 _VISIBILITY, _DISPLAY = name("table:visibility"), name("table:display")
+_STRUCK = name("style:text-line-through-style")
 _IMAGE = name("draw:image")
-_SHEET_NAME, _SHEET_STYLE = name("table:name"), name("table:style-name")
+_SHEET_NAME, _TABLE_STYLE = name("table:name"), name("table:style-name")
 # Where a program keeps what it has read from other files.
 _CACHED = "'file:"
 
@@ -59,6 +60,7 @@ class ContentReader:
         self._style = ""
         self._hidden_styles: set[str] = set()
         self._text_styles: dict[str, TextStyle] = {}
+        self._struck_styles: set[str] = set()
         self._sheet: OpenSheet | None = None
         self._row: Mapping[str, str] = {}
         self._in_header_rows = False
@@ -110,8 +112,10 @@ class ContentReader:
             style = _text_style_of(attributes)
             if style:
                 self._text_styles[self._style] = style
+            if attributes.get(_STRUCK, "none") != "none":
+                self._struck_styles.add(self._style)
         elif tag == _TABLE:
-            hidden = attributes.get(_SHEET_STYLE) in self._hidden_styles
+            hidden = attributes.get(_TABLE_STYLE) in self._hidden_styles
             self._sheet = OpenSheet(self._file, attributes.get(_SHEET_NAME, ""), hidden)
 
     def _start_in_sheet(self, sheet: OpenSheet, tag: str, attributes: Mapping[str, str]) -> None:
@@ -124,14 +128,16 @@ class ContentReader:
             sheet.begin_row()
         elif tag in {_CELL, _COVERED}:
             self._cell = OpenCell(attributes)
+            self._cell.struck = attributes.get(_TABLE_STYLE) in self._struck_styles
 
     def _start_in_cell(self, cell: OpenCell, tag: str, attributes: Mapping[str, str]) -> None:
         if tag in _PARAGRAPHS:
             cell.begin_paragraph()
             self._paragraph = True
         elif tag == _TEXT_SPAN:
-            own = self._text_styles.get(attributes.get(name("text:style-name"), ""))
-            self._spans.append(own or self._text_style)
+            style = attributes.get(name("text:style-name"), "")
+            self._spans.append(self._text_styles.get(style) or self._text_style)
+            cell.struck = cell.struck or style in self._struck_styles
         elif tag in _KEPT:
             count = min(_count(attributes, name("text:c")), _MOST_BLANKS)
             cell.add_kept(_KEPT[tag] * count, self._text_style)

@@ -8,7 +8,7 @@ from cards.picture import Picture, PictureKind
 from cards.reading.pictures.drawn import drawn
 from cards.reading.pictures.svg_parts import SVG, XLINK
 from cards.reading.pictures.svg_tree import svg_tree
-from cards.reading.pictures.unusable import too_large
+from cards.reading.pictures.unusable import blank, too_large
 
 _LENGTH = re.compile(r"\s*([0-9]*\.?[0-9]+(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*")
 # Pixels in each unit, CSS Values and Units Module Level 3, 5.2.
@@ -26,15 +26,17 @@ _BETWEEN = re.compile(r"[\s,]+")
 _LONG_SIDE = 1000
 _NARROWEST = 50
 _SMALL = 3
+_NOTHING = b'<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d"/>'
 
 ET.register_namespace("", SVG[1:-1])
 ET.register_namespace("xlink", XLINK[1:-1])
 
 
-def drawing_in(data: bytes) -> Picture:
+def drawing_in(data: bytes, *, may_be_blank: bool = False) -> Picture:
     """Return a drawing that fetches nothing and runs nothing.
 
-    Raises `UnusablePictureError` if it is too large, damaged, or has no size.
+    Raises `UnusablePictureError` if it is too large, damaged, or has no size, or if it is blank and
+    may not be so.
     """
     root = svg_tree(data)
     width, height = _size_of(root)
@@ -46,9 +48,18 @@ def drawing_in(data: bytes) -> Picture:
     root.set("width", str(pixels[0]))
     root.set("height", str(pixels[1]))
     svg = ET.tostring(root, encoding="utf-8")
-    # What cannot be drawn small cannot be drawn at all.
-    drawn(svg, width=max(pixels[0] // _SMALL, 1), height=max(pixels[1] // _SMALL, 1))
+    small = _drawn_small(svg, pixels)
+    # letters have no typeface yet, and are taken to be seen
+    must_show = not may_be_blank and root.find(f".//{SVG}text") is None
+    if must_show and small == _drawn_small(_NOTHING % pixels, pixels):
+        raise blank()
     return Picture.of(svg, PictureKind.SVG, width=pixels[0], height=pixels[1], alpha=True)
+
+
+def _drawn_small(svg: bytes, pixels: tuple[int, int]) -> bytes:
+    """Return a drawing small, on white paper: what cannot be drawn so cannot be drawn at all."""
+    width, height = (max(side // _SMALL, 1) for side in pixels)
+    return drawn(svg, width=width, height=height, background="white")
 
 
 def _size_of(root: ET.Element) -> tuple[float, float]:

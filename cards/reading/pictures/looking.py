@@ -5,8 +5,11 @@ from cards.reading.pictures.kinds import is_drawing, kind_in_pixels, of_another_
 from cards.reading.pictures.unusable import broken
 
 
-def picture_in(data: bytes) -> Picture:
-    """Return the picture that some bytes are; raise `UnusablePictureError` if they are none."""
+def picture_in(data: bytes, *, may_be_blank: bool = False) -> Picture:
+    """Return the picture that some bytes are; raise `UnusablePictureError` if they are none.
+
+    `may_be_blank` lets a drawing pass that shows nothing.
+    """
     if not data:
         raise broken()
     kind = kind_in_pixels(data)
@@ -17,5 +20,5 @@ def picture_in(data: bytes) -> Picture:
     if is_drawing(data):
         from cards.reading.pictures.drawing import drawing_in  # noqa: PLC0415 - as above
 
-        return drawing_in(data)
+        return drawing_in(data, may_be_blank=may_be_blank)
     raise of_another_kind(data)

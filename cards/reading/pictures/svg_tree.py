@@ -21,7 +21,7 @@ from cards.reading.pictures.svg_parts import (
     references_of,
     safe_style,
 )
-from cards.reading.pictures.unusable import broken, too_much_to_draw
+from cards.reading.pictures.unusable import broken, text_for_browsers, too_much_to_draw
 
 _MOST_CHARACTERS = 6_000_000
 _MOST_ELEMENTS = 30_000
@@ -29,6 +29,7 @@ _DEEPEST = 60
 _MOST_DRAWN = 200_000
 """How many elements are drawn in the end, those drawn again counted again."""
 
+_PAGE, _SWITCH = SVG + "foreignObject", SVG + "switch"
 _NAMES = {PictureKind.PNG: "png", PictureKind.JPEG: "jpeg"}
 # A plain document type says nothing; one with declarations of its own may say anything.
 _DOCTYPE = re.compile(r"<!DOCTYPE[^\[>]*>", re.IGNORECASE)
@@ -43,6 +44,8 @@ class _Keeper(Struct):
     elements: int = 0
     open: int = 0
     skipped: int = 0
+    switches: int = 0
+    in_page: bool = False
 
     def start(self, tag: str, attributes: dict[str, str]) -> None:
         """Take up an element, unless it or one that it stands in is left out."""
@@ -50,9 +53,12 @@ class _Keeper(Struct):
         if self.elements > _MOST_ELEMENTS or self.open + self.skipped > _DEEPEST:
             raise too_much_to_draw("of far too many parts")
         if self.skipped or tag not in KEPT:
+            # a switch has something else for those who do not show a page
+            self.in_page = self.in_page or (tag == _PAGE and not self.switches)
             self.skipped += 1
             return
         self.open += 1
+        self.switches += tag == _SWITCH
         kept = dict(kept_attributes(attributes))
         if tag == SVG + "image":
             kept[XLINK + LINK] = _sound_picture(attributes)
@@ -62,12 +68,16 @@ class _Keeper(Struct):
         """Close an element."""
         if self.skipped:
             self.skipped -= 1
+            self.in_page = self.in_page and self.skipped > 0
             return
         self.open -= 1
+        self.switches -= tag == _SWITCH
         self.builder.end(tag)
 
     def data(self, text: str) -> None:
         """Take up text."""
+        if self.in_page and text.strip():
+            raise text_for_browsers()
         if not self.skipped:
             self.builder.data(text)
 

@@ -21,6 +21,24 @@ def too_much_to_draw(how: str) -> UnusablePictureError:
     )
 
 
+def blank() -> UnusablePictureError:
+    """Say that a drawing shows nothing on paper."""
+    return UnusablePictureError(
+        "picture-blank",
+        "is a drawing that shows nothing: what it draws is white, or lies outside its frame",
+        "Open it in a drawing program, fit the page to what is drawn, and save it again.",
+    )
+
+
+def text_for_browsers() -> UnusablePictureError:
+    """Say that letters of a drawing are a web page inside it, which is not drawn."""
+    return UnusablePictureError(
+        "picture-without-text",
+        "is a drawing with text that only web browsers show, and would be printed without it",
+        "Open it in a web browser or drawing program and save it as PNG.",
+    )
+
+
 def broken() -> UnusablePictureError:
     """Say that a picture is damaged."""
     return UnusablePictureError(

@@ -6,7 +6,8 @@ from functools import cache
 from msgspec import Struct
 from msgspec.structs import replace
 
-from cards.item import Item, folded
+from cards.answers import answered, as_meant
+from cards.item import Item
 from cards.picture import Picture, PictureKind
 from decks.choices import choices_of, letter_of, lettered
 from decks.layout.fitting import LADDER, Setting, fit
@@ -75,7 +76,7 @@ def with_choices(item: Item, *, back: bool, fractions: Fractions = Fractions.PLA
         return styled
     if not back:
         return replace(styled, text=f"{styled.text}\n{lettered(choices)}")
-    letter = letter_of([folded(choice) for choice in choices].index(folded(item.answer)))
+    letter = letter_of([as_meant(choice) for choice in choices].index(answered(item)))
     spans = tuple(
         replace(span, start=span.start + len(letter), end=span.end + len(letter))
         for span in styled.spans

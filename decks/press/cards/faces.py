@@ -6,7 +6,7 @@ from decks.card import Card
 from decks.layout.fitting import CAPITAL, LEADING, shorten
 from decks.layout.frame import Box, Frame, Ribbon, Text, Thing
 from decks.layout.grid import Grid
-from decks.layout.runs import Styled
+from decks.layout.runs import Styled, begins_indented
 from decks.press.cards.arranging import (
     Arrangement,
     arrange,
@@ -110,16 +110,17 @@ def _topic(card: Card, shape: Shape) -> Text:
 
 
 def _lines(arranged: Arrangement) -> list[Text]:
-    """Set up to three lines centred, more than three flush with the block centred."""
+    """Set up to three lines centred; more, and a program's, flush with the block centred."""
     setting, to_left = arranged.setting, arranged.to_left
     size, count = setting.size, len(setting.lines)
     block = (count - 1) * LEADING * size + CAPITAL * size
     top = arranged.y + (arranged.height + block) / 2 - CAPITAL * size
     column = max(setting.widths)
+    flush = count > MOST_CENTRED or any(map(begins_indented, setting.lines))
     lines: list[Text] = []
     for n, (line, width) in enumerate(zip(setting.lines, setting.widths, strict=True)):
-        slack = arranged.width - (width if count <= MOST_CENTRED else column)
-        indent = column - width if to_left and count > MOST_CENTRED else 0
+        slack = arranged.width - (column if flush else width)
+        indent = column - width if to_left and flush else 0
         x = arranged.x + slack / 2 + indent
         lines += texts_of(line, size, x=x, y=top - n * LEADING * size, to_left=to_left)
     return lines

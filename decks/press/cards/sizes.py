@@ -1,6 +1,5 @@
 """Whether what is to be read fits its card, and from how far it can be read."""
 
-import re
 from collections.abc import Iterator, Sequence
 from math import floor
 
@@ -13,6 +12,7 @@ from cards.place import Place
 from cards.quoting import quoted
 from decks.layout.fitting import LADDER, height_at, words_that_fit
 from decks.layout.grid import Grid
+from decks.layout.prose import prose_of
 from decks.layout.runs import Styled
 from decks.lengths import CardMeasure
 from decks.press.cards.faces import Shape, Shows, fit_face, shapes_of, shown_on, text_room
@@ -109,13 +109,12 @@ def _too_small(side: _Side, size: float, recipe: Recipe) -> Finding:
 def _what_would_do(side: _Side, size: float, do: str) -> str:
     """Say what would fit a side at a size; `do` is the verb for that."""
     styled = side.styled
-    words = re.findall(r"[^ \t\n]+", styled.text)
-    wide = [word for word in words if measure(word, styled.strong) * size > side.width]
+    prose = prose_of(styled, measure)
+    words = [word for line in prose for word in zip(line.texts, line.widths, strict=True)]
+    wide = next((text for text, width in words if width * size > side.width), "")
     if wide:
-        return f"{quoted(wide[0])} is wider than the card{_at(size)}: part it, write it shorter"
-    unbroken = replace(styled, text=" ".join(words), spans=())
-    needed = height_at(unbroken, size, width=side.width, measure=measure)
-    if needed is not None and needed <= side.height:
+        return f"{quoted(wide)} is wider than the card{_at(size)}: part it, write it shorter"
+    if len(prose) > 1 and _fits_unbroken(side, size):
         return f"It would {do} with fewer line breaks: take some out"
     fitting = words_that_fit(
         styled, width=side.width, height_=side.height, measure=measure, size=size
@@ -124,6 +123,12 @@ def _what_would_do(side: _Side, size: float, do: str) -> str:
         return f"The card is too low for letters of {size:.3g} points: choose a shorter distance"
     first = f"first {fitting} of its {len(words)} words" if fitting > 1 else "first word alone"
     return f"The {first} would {do}: shorten it"
+
+
+def _fits_unbroken(side: _Side, size: float) -> bool:
+    unbroken = replace(side.styled, text=side.styled.text.replace("\n", " "), spans=())
+    needed = height_at(unbroken, size, width=side.width, measure=measure)
+    return needed is not None and needed <= side.height
 
 
 def _at(size: float) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import TypeAlias
 
 from cards.item import Item
-from decks.bank import GuidePart, noun_of, one_line
+from decks.bank import GuidePart, entry_of, noun_of, one_line
 from decks.layout.flow import Block
 from decks.layout.fractions import with_fractions
 from decks.layout.frame import Box, Frame, Placed
@@ -31,12 +31,13 @@ MOST_COLUMNS = 4
 
 def entries_of(items: Sequence[Item], fractions: Fractions) -> Entries:
     """Return the items' answers as a bank shows them."""
-    return {one_line(item.answer): with_fractions(_entry(item), fractions) for item in items}
+    return {entry_of(item): with_fractions(_entry(item), fractions) for item in items}
 
 
 def _entry(item: Item) -> Styled:
-    text = one_line(item.answer)
-    return Styled(text, spans=item.answer_spans if text == item.answer else ())
+    if item.answer == one_line(item.answer):
+        return Styled(item.answer, spans=item.answer_spans)
+    return Styled(entry_of(item))
 
 
 def framed_bank(part: GuidePart, entries: Entries, width: float, sizes: GuideType) -> Frame:

@@ -41,11 +41,11 @@ def organizing_key(deck: Deck, telling: Telling, width: float) -> list[Block]:
         "cards have the same numbers"
     )
     blocks = [title_block("Key to the details", subtitle, width)]
+    labels = [{card.item: card.label for card in hand} for hand in deck.hands]
     for story, teams in texts:
         blocks.append(_text_head(deck, story, teams, width))
-        labels = {card.item: card.label for card in deck.hands[teams[0]]}
         for heading, items in story.headings:
-            blocks += _heading(heading, items, labels, deck, width)
+            blocks += _heading(heading, items, labels[teams[0]], deck, width)
     return blocks
 
 

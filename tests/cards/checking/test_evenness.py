@@ -50,6 +50,43 @@ def test_topics_are_left_where_there_are_few_rows(read_sheets) -> None:
     assert found(read_sheets({"Facts": [HEADINGS, *rows(topics=NAMES)[:7]]})) == []
 
 
+def test_topics_that_may_stand_for_the_rows_below_them_are_noted(read_sheets) -> None:
+    some = rows(topics=(None,))
+    some[0][2], some[5][2] = "Shells", "Weeds"
+    content = read_sheets({"Facts": [HEADINGS, *some]})
+    assert found(content) == [("topic-once", "note", "Facts C3")]
+    (finding,) = check(content, ())
+    assert finding.wrong == "Of 12 rows only 2 have a topic."
+
+
+@pytest.mark.parametrize(
+    "topics",
+    [
+        {},
+        {1: "Shells"},
+        {0: "Shells", 4: "Shells"},
+        {0: "Shells", 1: "Weeds", 2: "Crabs", 3: "Birds", 4: "Tides", 5: "Fish", 6: "Salt"},
+    ],
+)
+def test_topics_that_stand_for_their_own_rows_are_left(read_sheets, topics) -> None:
+    some = rows(topics=(None,))
+    for number, topic in topics.items():
+        some[number][2] = topic
+    assert found(read_sheets({"Facts": [HEADINGS, *some]})) == []
+
+
+def test_wrong_answers_that_are_lists_themselves_are_left(read_sheets) -> None:
+    questions = [
+        ["Question", "Answer", "Wrong answers"],
+        ["Which colours has a puffin’s bill?", "red, blue, yellow", "red, green, white"],
+        ["How many herring lie in a cran?", "1,200", "1,000,000"],
+        ["Where do terns winter?", "far south", "at home, in the far north, or where they were"],
+        ["What eats mussels?", "starfish", "terns, auks"],
+        ["What eats sand eels?", "puffins", "cod, ling, hake; terns"],
+    ]
+    assert found(read_sheets({"Questions": questions})) == []
+
+
 PROMPT = "The organism that continually filters microscopic plankton out of the water"
 
 

@@ -32,6 +32,15 @@ INNOCENT_FACTS = {
     ],
     "capitals tell two symbols apart": [["Co", "cobalt"], ["CO", "carbon monoxide"]],
     "capitals tell two units apart": [["What is 1 Mg?", "a tonne"], ["What is 1 mg?", "a speck"]],
+    "capitals tell two short names apart": [
+        ["What does mW stand for?", "milliwatt"],
+        ["What does MW stand for?", "megawatt"],
+    ],
+    "a symbol begins a prompt": [["m is short for", "metre"], ["M is short for", "mega"]],
+    "blanks tell two programs apart": [
+        ["What is shown?\nfor i in 1, 2:\n    j = i\nprint(j)", "2"],
+        ["What is shown?\nfor i in 1, 2:\n    j = i\n    print(j)", "1 and 2"],
+    ],
     "numbers come again": [["Tides in a day", "2"], ["Shells of a mussel", "2"]],
     "yes comes again": [["Is a limpet a snail?", "yes"], ["Is a whelk a snail?", "yes"]],
     "things are sorted": [

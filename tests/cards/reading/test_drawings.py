@@ -36,7 +36,7 @@ def kept(inside):
         f'<use xlink:href="{OUTSIDE}#a"/>',
         f'<use href="{OUTSIDE}#a"/>',
         f'<a href="{OUTSIDE}"><rect width="9" height="9"/></a>',
-        f'<foreignObject><p xmlns="http://www.w3.org/1999/xhtml">{OUTSIDE}</p></foreignObject>',
+        f"<switch><foreignObject><i>{OUTSIDE}</i></foreignObject></switch>",
         f'<filter id="f"><feImage href="{OUTSIDE}"/></filter><g filter="url(#f)"/>',
         f'<animate href="{OUTSIDE}" attributeName="x"/>',
         f'<metadata about="{OUTSIDE}"/>',
@@ -45,7 +45,7 @@ def kept(inside):
     ],
 )
 def test_nothing_that_leads_outside_is_kept(inside):
-    assert "example.org" not in kept(inside)
+    assert "example.org" not in kept(f'<circle r="9"/>{inside}')
 
 
 @pytest.mark.parametrize(
@@ -93,6 +93,59 @@ def test_what_drawing_programs_write_before_a_drawing_is_no_matter(before):
         '"http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">'
     )
     assert picture_in((before + doctype + SHELL).encode()).width == 1000
+
+
+@pytest.mark.parametrize(
+    "inside",
+    [
+        "",
+        '<rect x="500" y="500" width="5" height="5"/>',
+        '<rect width="9" height="9" fill="none"/>',
+        '<rect width="9" height="9" fill="white"/>',
+        '<g display="none"><rect width="9" height="9"/></g>',
+        '<defs><rect width="9" height="9"/></defs>',
+        "<image/>",
+    ],
+)
+def test_a_drawing_that_shows_nothing_on_white_paper_is_refused(inside):
+    with pytest.raises(UnusablePictureError):
+        kept(inside)
+
+
+@pytest.mark.parametrize(
+    "inside",
+    [
+        '<path d="M0 9h40" stroke="black" stroke-width=".2"/>',
+        '<rect width="40" height="20" fill="#fafafa"/>',
+        '<rect x="39" y="19" width="9" height="9" fill="yellow"/>',
+        '<text x="1" y="9">whelk</text>',
+    ],
+)
+def test_a_drawing_that_shows_little_is_kept(inside):
+    assert kept(inside)
+
+
+def test_a_blank_drawing_of_an_earlier_deck_is_read():
+    data = SVG.format("").encode()
+    assert picture_in(data, may_be_blank=True).width == 1000
+
+
+PAGE = (
+    '<foreignObject width="9" height="9">'
+    '<p xmlns="http://www.w3.org/1999/xhtml"><b>{}</b></p></foreignObject>'
+)
+
+
+def test_text_that_only_browsers_show_is_refused():
+    with pytest.raises(UnusablePictureError, match="web browsers"):
+        kept(f'<rect width="9" height="9"/><g>{PAGE.format("valve")}</g>')
+
+
+def test_text_that_has_something_in_its_stead_is_no_matter():
+    # SVG 1.1, 5.8.2: of a switch, the first child that can be shown is shown
+    instead = f'<switch>{PAGE.format("valve")}<text y="9">valve</text></switch>'
+    for inside in (instead, PAGE.format(" "), "<metadata>valve</metadata>"):
+        assert kept(f'<rect width="9" height="9"/>{inside}')
 
 
 def test_an_entity_is_refused():

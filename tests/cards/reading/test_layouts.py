@@ -150,3 +150,66 @@ def test_a_second_column_of_the_same_meaning_is_told_of(tmp_path: Path) -> None:
     (finding,) = content.findings
     assert (finding.code, str(finding.place)) == ("heading-twice", "Words C1")
     assert "says the same as “Translation” in B1" in finding.wrong
+
+
+@pytest.mark.parametrize("sheet", ["Exercises", "Teams", "Deck"])
+@pytest.mark.parametrize("pair", [["Question", "Answer"], ["Prompt", "Answer"], ["Front", "Back"]])
+def test_questions_and_answers_are_content_whatever_the_sheet_is_called(
+    tmp_path: Path, sheet: str, pair: list[str]
+) -> None:
+    sheets = {"Facts": FACTS, sheet: [pair, ["What ebbs?", "the tide"]]}
+    content = read_sheets(tmp_path, sheets)
+    assert [item.answer for item in content.items] == ["2", "10", "the tide"]
+    assert (content.exercises, content.teams, content.settings) == ((), (), ())
+
+
+def test_words_and_meanings_are_content_on_a_sheet_called_exercises(tmp_path: Path) -> None:
+    rows = [["Exercise", "Word", "Meaning"], [1, "ebb", "the tide goes out"]]
+    content = read_sheets(tmp_path, {"Facts": FACTS, "Exercises": rows})
+    assert [item.answer for item in content.items] == ["2", "10", "ebb"]
+
+
+def test_exercises_with_a_description_are_exercises(tmp_path: Path) -> None:
+    rows = [["Exercise", "Description", "Gentler option"], ["Hop", "On one leg", "step"]]
+    content = read_sheets(tmp_path, {"Facts": FACTS, "Exercises": rows})
+    assert [row.name.text for row in content.exercises] == ["Hop"]
+    assert len(content.items) == 2
+
+
+def instructions(lines: int) -> list[list[Any]]:
+    return [[f"{number}. Read this line before you begin."] for number in range(lines)]
+
+
+@pytest.mark.parametrize("lines", [9, 10, 20, 39])
+def test_headings_below_many_lines_of_instructions_are_found(tmp_path: Path, lines: int) -> None:
+    content = read_sheets(tmp_path, {"Shore": [*instructions(lines), *FACTS]})
+    assert [item.prompt for item in content.items] == ["Tides a day", "Legs of a crab"]
+    assert found(content) == []
+
+
+def test_a_row_of_several_cells_may_stand_among_the_instructions(tmp_path: Path) -> None:
+    rows = [*instructions(8), ["Class", "5b"], *instructions(6), *FACTS]
+    content = read_sheets(tmp_path, {"Shore": rows})
+    assert [item.prompt for item in content.items] == ["Tides a day", "Legs of a crab"]
+
+
+def test_headings_far_below_pairs_are_content(tmp_path: Path) -> None:
+    pairs = [[f"Crab number {number}", "crab"] for number in range(12)]
+    content = read_sheets(tmp_path, {"Shore": [*pairs, *FACTS]})
+    assert len(content.items) == 15
+
+
+@pytest.mark.parametrize(("column", "cell"), [("A", "A2"), ("B", "B2")])
+def test_what_a_number_format_hides_is_told_of(tmp_path: Path, column: str, cell: str) -> None:
+    book = fill({"Facts": [["Prompt", "Answer"], [1066, 1805], ["Legs of a crab", 10]]})
+    book["Facts"][cell].number_format = ";;;"
+    book.save(tmp_path / "Shore.xlsx")
+    content = read(tmp_path / "Shore.xlsx")
+    assert found(content) == [("hidden-by-format", f"Facts {column}2")]
+
+
+def test_a_cell_of_blanks_is_blank(tmp_path: Path) -> None:
+    book = fill({"Facts": [["Prompt", "Answer"], ["Tides a day", " "], ["Legs of a crab", 10]]})
+    book["Facts"]["B2"].number_format = ";;;"
+    book.save(tmp_path / "Shore.xlsx")
+    assert found(read(tmp_path / "Shore.xlsx")) == [("no-answer", "Facts B2")]

@@ -226,6 +226,24 @@ def test_raised_lowered_and_bold_letters_are_kept(tmp_path: Path) -> None:
     )
 
 
+def test_text_that_is_struck_out_is_told(read_ods: ReadOds) -> None:
+    def style(name: str, family: str, line: str) -> str:
+        return (
+            f'<style:style style:name="{name}" style:family="{family}">'
+            f'<style:text-properties style:text-line-through-style="{line}"/></style:style>'
+        )
+
+    styles = style("T1", "text", "solid") + style("ce1", "table-cell", "solid")
+    styles += style("ce2", "table-cell", "none")
+    part = shown('Capital of <text:span text:style-name="T1">Assyria</text:span> Australia')
+    whole = shown("Canberra", 'table:style-name="ce1"')
+    content = read_ods(
+        sheet(row(part, whole), row(shown("Tides", 'table:style-name="ce2"'), shown("2"))),
+        styles=styles,
+    )
+    assert codes(content) == [("struck-out", "Facts A1"), ("struck-out", "Facts B1")]
+
+
 def test_prefixes_are_a_matter_of_taste(tmp_path: Path) -> None:
     xml = ods_xml(sheet(HEADINGS, ods_row("Tides a day", "2")))
     other = xml.replace("table:", "t:").replace("xmlns:table=", "xmlns:t=")

@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 from strategies import card, decks
 
 from cards.item import Kind, folded
-from decks.bank import Pool, make_guide
+from cards.style import Span, TextStyle
+from decks.bank import Pool, is_sound, make_guide
 
 
 def guide_of(items, pool=None, *, team="Otter", **choices):
@@ -67,6 +68,25 @@ def test_a_small_kind_at_the_end_leaves_the_other_kinds_their_own_banks():
         {Kind.VOCABULARY},
         {Kind.QUESTION, Kind.FACT},
     ]
+
+
+@pytest.mark.parametrize("pair", ["Co|CO", "mW|MW", "a|A"])
+def test_symbols_that_part_in_their_capitals_have_each_a_word_in_the_bank(pair):
+    items = [card(number, answer=answer) for number, answer in enumerate(pair.split("|"))]
+    (part,) = guide_of(items, extra_words=0).parts
+    assert sorted(part.bank) == sorted(pair.split("|"))
+    assert not part.reusable
+    assert part.guess_mean == 1
+
+
+def test_a_power_and_a_number_of_the_same_figures_have_each_a_word_in_the_bank():
+    power = card(0, answer="102", answer_spans=(Span(2, 3, TextStyle.RAISED),))
+    (part,) = guide_of([power, card(1, answer="102")], extra_words=0).parts
+    assert sorted(part.bank) == ["102", "10²"]
+    assert is_sound(part)
+    # and each may be an extra word for the other
+    (part,) = guide_of([card(1, answer="102")], [power], extra_words=1).parts
+    assert part.extra_words == ("10²",)
 
 
 def test_items_with_the_same_answer_stand_in_different_parts():

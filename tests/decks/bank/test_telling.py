@@ -40,7 +40,7 @@ def test_eight_blanks_and_ten_words():
         (("a|b", "b|a", "c"), (), "1.7 of 3 on average; all right by luck: 1 time in 3."),
         # 2 · 2 · 1 of 3 · 3 · 3 · 3 ways: a word may be used again, and two blanks accept two
         (
-            ("a|b", "A|b", "b", "c"),
+            ("ebb|b", "Ebb|b", "b", "c"),
             (),
             "2.0 of 4 on average; all right by luck: about 1 time in 20.",
         ),

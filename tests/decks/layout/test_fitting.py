@@ -67,6 +67,32 @@ def test_none_or_all_of_the_words_may_fit(text, width, strong, words):
     assert words_that_fit(Styled(text, strong), **room) == words
 
 
+def counted(text, width, lines):
+    # so many lines of 12 points with a leading of 1.22 ems, and not one more
+    height = 12 * (1.22 * (lines - 1) + 1)
+    return words_that_fit(Styled(text), width=width, height_=height + 1, measure=typewriter)
+
+
+def test_words_are_counted_line_by_line():
+    # 12 points: 6 a letter, so 50 points hold "abc abc" (42) and not three of them
+    assert counted("abc " * 9, 50, 2) == 4
+    assert counted("abc\n" * 9, 50, 2) == 2
+    assert counted("abc abc abc\nabc abc", 50, 3) == 5
+    assert counted("abc\nabc abc bivalves abc", 42, 9) == 3  # eight letters are 48
+    assert counted("bivalves\nabc", 42, 9) == 0
+
+
+@given(text=texts, width=st.integers(48, 300), height=st.integers(12, 200))
+def test_the_words_that_are_counted_fit_and_one_more_would_not(text, width, height):
+    room = {"width": width, "measure": typewriter}
+    words = text.split()
+    fitting = words_that_fit(Styled(text), height_=height, **room)
+    if fitting:
+        assert height_at(Styled(" ".join(words[:fitting])), 12, **room) <= height
+    if fitting < len(words):
+        assert height_at(Styled(" ".join(words[: fitting + 1])), 12, **room) > height
+
+
 def test_a_text_that_fills_its_box_to_the_point_fits():
     setting = fit(Styled("abc abc"), width=42, height_=12, measure=typewriter)
     assert (setting.size, len(setting.lines)) == (12, 1)

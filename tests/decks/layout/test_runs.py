@@ -30,7 +30,9 @@ def test_runs_hold_every_letter_once_and_in_order(styled):
 @given(styled_texts())
 def test_a_letter_keeps_its_style_on_its_line(styled):
     def letters(runs):
-        return [(letter, run.style) for run in runs for letter in run.text if letter not in " \n"]
+        return [
+            (letter, run.style) for run in runs for letter in run.text if letter not in " \u00a0\n"
+        ]
 
     broken = break_prose(prose_of(styled, typewriter), 100)
     assert [pair for line, _ in broken for pair in letters(line)] == letters(runs_of(styled))
@@ -64,3 +66,34 @@ def test_spans_are_parted_at_line_breaks():
 def test_raised_letters_stand_above_the_line_and_lowered_ones_below_it():
     assert Run("2", style=RAISED).rise > 0 > Run("2", style=LOWERED).rise
     assert Run("2", style=BOLD).rise == 0
+
+
+def lines(text):
+    return [plain(line) for line, _ in break_prose(prose_of(Styled(text), typewriter), 100)]
+
+
+def test_a_program_keeps_its_indents():
+    program = "for i in a:\n    if i:\n        go  on\n stop"
+    assert [line.replace("\u00a0", ".") for line in lines(program)] == [
+        "for i in a:",
+        "....if i:",
+        "........go on",
+        ".stop",
+    ]
+
+
+def test_a_blank_at_the_start_of_a_line_is_a_slip():
+    assert lines("one,\n two") == ["one,", "two"]
+
+
+def test_an_indent_keeps_the_styles_in_their_places():
+    styled = Styled("go:\n  x2", spans=(Span(7, 8, RAISED),))
+    (_, second) = lines_of(styled)
+    assert runs_of(second) == [Run("\u00a0\u00a0x"), Run("2", style=RAISED)]
+
+
+def test_a_long_line_to_write_on_is_printed_shorter():
+    assert lines(f"The sea is {'_' * 40}.") == [f"The sea is {'_' * 12}."]
+    assert lines(f"It is {'.' * 13}") == [f"It is {'.' * 12}"]
+    for left in (f"It is {'_' * 12}", "7_000_000_000_000", "9" * 30, "…" * 5):
+        assert lines(left) == [left]

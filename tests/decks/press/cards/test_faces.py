@@ -67,6 +67,9 @@ def test_up_to_three_lines_are_centred_and_more_are_flush_left():
     long = starts("one\ntwo and more\nthree\nfour and even more")
     assert len(long) == 4
     assert len(set(long)) == 1
+    program = starts("while it rains:\n    wait\ngo out")
+    assert len(program) == 3
+    assert len(set(program)) == 1
 
 
 def test_a_text_that_does_not_fit_is_not_drawn_silently():
