@@ -18,7 +18,7 @@ from decks.lengths import CardMeasure
 from decks.press.cards.faces import Shape, Shows, fit_face, shapes_of, shown_on, text_room
 from decks.press.cards.legible import distance_of, least_size
 from decks.press.type.fonts import measure
-from decks.recipe import CardSize, Recipe, Sides
+from decks.recipe import CardSize, Choices, Recipe, Sides
 
 LARGER = {
     CardSize.SMALL: " or choose a larger card",
@@ -29,13 +29,17 @@ LARGER = {
 
 
 class _Side(Struct, frozen=True):
-    """What one side of a card says, where it stands in the file, and its room in points."""
+    """What one side of a card says, where it stands in the file, and its room in points.
+
+    `has_choices` says that choices stand below the question.
+    """
 
     styled: Styled
     place: Place
     back: bool
     width: float
     height: float
+    has_choices: bool
 
 
 def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
@@ -45,7 +49,8 @@ def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding
     place = item.prompt_place if shape.shows is Shows.PROMPT else item.answer_place
     styled = shown_on(item, shape)
     setting = fit_face(item, shape)
-    side = _Side(styled, place, shape.back, *text_room(item, shape))
+    has_choices = shape.choices is Choices.SHOWN and not shape.back and bool(item.wrong)
+    side = _Side(styled, place, shape.back, *text_room(item, shape), has_choices)
     if setting is None:
         yield _does_not_fit(side, recipe)
     elif setting.size < least_size(styled, recipe.read_from):
@@ -114,6 +119,8 @@ def _what_would_do(side: _Side, size: float, do: str) -> str:
     wide = next((text for text, width in words if width * size > side.width), "")
     if wide:
         return f"{quoted(wide)} is wider than the card{_at(size)}: part it, write it shorter"
+    if side.has_choices:
+        return "Write the question and its choices shorter"
     if len(prose) > 1 and _fits_unbroken(side, size):
         return f"It would {do} with fewer line breaks: take some out"
     fitting = words_that_fit(

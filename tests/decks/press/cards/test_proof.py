@@ -7,7 +7,7 @@ from cards.content import Cell, Content, ExerciseRow, SettingRow
 from cards.place import Place
 from decks.layout.grid import make_grid
 from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
-from decks.recipe import Activity, CardSize, Flip, PaperName, Recipe, Sides
+from decks.recipe import Activity, CardSize, Choices, Flip, PaperName, Recipe, Sides
 from decks.team import make_teams
 
 
@@ -96,6 +96,14 @@ def test_too_many_line_breaks_are_named_as_such():
         item("one\ntwo\nthree\nfour\nfive\nsix\nseven\neight\nnine\nten\n" * 2, "a")
     )
     assert "fewer line breaks" in finding.mend
+
+
+def test_choices_are_not_taken_for_line_breaks_of_the_teacher():
+    asked = item("Which of these?", "sand", wrong=tuple(f"stone {n}" for n in range(12)))
+    shown = recipe(choices=Choices.SHOWN)
+    grid = make_grid(PaperName.LETTER, CardSize.SMALL, Sides.DUPLEX, Flip.LONG)
+    (finding,) = proofread([asked], shown, grid)
+    assert finding.mend == ("Write the question and its choices shorter or choose a larger card.")
 
 
 def test_the_wide_word_is_named_wherever_it_stands():
