@@ -4,7 +4,7 @@ from cards.indents import indents
 from cards.item import Item, folded
 from cards.raised import written_out
 
-_LONGEST_SYMBOL = 3
+LONGEST_SYMBOL = 3
 _ROUND_WORDS = "?!.,;:…()[]{}'\"“”‘’«»+-−"
 _SMALL_WORDS = (
     "am an as at be by do dr go he hi if in is it me mr ms mt my no of oh on or so st to up us we "
@@ -47,10 +47,10 @@ def as_meant(text: str) -> str:
 
 def _is_symbol(word: str, *, last: bool) -> bool:
     """Say whether a word with capitals is a symbol: no article, no other small word, no name."""
-    if not word.isalpha() or len(word) > _LONGEST_SYMBOL:
+    if not word.isalpha() or len(word) > LONGEST_SYMBOL:
         return False
     if word == "A":
         return last  # as an article it has a word after it
-    if len(word) < _LONGEST_SYMBOL:
+    if len(word) < LONGEST_SYMBOL:
         return word.casefold() not in _COMMON
     return not (word.islower() or word.istitle() or word.isupper())

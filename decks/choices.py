@@ -23,25 +23,25 @@ def choices_of(item: Item) -> tuple[str, ...]:
     """Return the choices of an item, in an order that does not tell which is right.
 
     Numbers stand by size, other choices by the alphabet, and those that speak of the others last
-    (Haladyna, Downing & Rodriguez 2002: "place choices in logical or numerical order").
-    An item without wrong answers has none.
+    (after Haladyna, Downing & Rodriguez 2002). An item without wrong answers has none.
     """
     right = written_out(item.answer, item.answer_spans)
     texts = {as_meant(text): text for text in (*item.wrong, right)}
     if len(texts) == 1:
         return ()
-    numbers = {text: _NUMBER.match(text) for text in texts.values()}
-    by_size = {
-        text: float(found[0].replace(",", ".").replace("−", "-"))
-        for text, found in numbers.items()
-        if found
-    }
-    all_numbers = len(by_size) == len(texts)
+    choices = sorted(texts.values(), key=lambda text: (_speaks_of_others(text), folded(text), text))
+    if all(map(_NUMBER.match, choices)):
+        choices.sort(key=lambda text: (_speaks_of_others(text), _size(text)))
+    return tuple(choices)
 
-    def place(text: str) -> tuple[bool, float, str, str]:
-        return bool(_OF_ALL.search(text)), by_size[text] if all_numbers else 0, folded(text), text
 
-    return tuple(sorted(texts.values(), key=place))
+def _speaks_of_others(choice: str) -> bool:
+    return _OF_ALL.search(choice) is not None
+
+
+def _size(choice: str) -> float:
+    number = _NUMBER.match(choice)
+    return float(number[0].replace(",", ".").replace("−", "-")) if number else 0
 
 
 def lettered(choices: tuple[str, ...]) -> str:

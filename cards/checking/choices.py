@@ -3,11 +3,12 @@
 import re
 from collections.abc import Iterator, Mapping, Sequence
 
+from cards.answers import LONGEST_SYMBOL
 from cards.checking.ranges import first_overlap
 from cards.checking.rule import Remark
 from cards.checking.runs import LONGEST, Lengths, Words, is_within, lengths_of, runs
 from cards.checking.where import wrong_place
-from cards.checking.words import LONGEST_SYMBOL, words
+from cards.checking.words import words
 from cards.content import Content
 from cards.item import Item
 from cards.quoting import quoted

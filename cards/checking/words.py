@@ -14,7 +14,6 @@ def word_set(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
 
-LONGEST_SYMBOL = 3
 _FUNCTION = word_set(
     "a an and are as at be been but by can did do does for from had has have he her his how "
     "if in into is it its kind many most much name not of off on one or other our out over "

@@ -2,7 +2,7 @@
 
 import csv
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from msgspec import Struct
 
@@ -42,10 +42,11 @@ def read_records(text: str, delimiter: str, name: str, begin: int) -> Iterator[R
             end = start + 1 + sum(field.count("\n") for field in fields)
             if end > len(lines):
                 break
-            is_torn = _is_torn(lines[start:end], delimiter)
+            record = "\n".join(lines[start:end])
+            is_torn = _is_torn(record, delimiter)
             if is_torn and end - start > 1:
                 raise UnreadableFileError(_astray(name, start + 1))
-            shifted = _shifted("\n".join(lines[start:end])) if delimiter == "," else 0
+            shifted = _shifted(record) if delimiter == "," else 0
             yield Record(fields, is_torn, shifted)
             start = end
     except csv.Error as error:
@@ -54,9 +55,8 @@ def read_records(text: str, delimiter: str, name: str, begin: int) -> Iterator[R
     raise UnreadableFileError(_unclosed(text, name, start + 1))
 
 
-def _is_torn(lines: Sequence[str], delimiter: str) -> bool:
+def _is_torn(record: str, delimiter: str) -> bool:
     """Say whether something else than a delimiter follows the quote at the end of a field."""
-    record = "\n".join(lines)
     if '"' not in record:
         return False
     try:

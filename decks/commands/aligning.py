@@ -9,7 +9,7 @@ from decks.commands.readings import name_of, reading_of
 from decks.commands.stopping import finishing
 from decks.printers import forget, read_printers, remember, settings_folder
 from decks.recipe import Flip, PaperName
-from decks.settings import SETTINGS, UsageError
+from decks.settings import UsageError, read_option
 
 
 def made(out: Path, paper: str | None, flip: str | None) -> list[str]:
@@ -64,16 +64,8 @@ def forgotten(name: str) -> list[str]:
 
 
 def _paper(text: str | None) -> PaperName:
-    return PaperName.LETTER if text is None else PaperName(_chosen("paper", text))
+    return PaperName.LETTER if text is None else PaperName(str(read_option("paper", text)))
 
 
 def _flip(text: str | None) -> Flip:
-    return Flip.LONG if text is None else Flip(_chosen("flip", text))
-
-
-def _chosen(key: str, text: str) -> str:
-    setting = next(one for one in SETTINGS if one.key == key)
-    value = setting.read(text)
-    if value is None:
-        raise UsageError(f"{setting.option} {text}: this can be {setting.expects}.")
-    return str(value)
+    return Flip.LONG if text is None else Flip(str(read_option("flip", text)))

@@ -69,7 +69,8 @@ def _make_next(
     earlier = earlier_decks(shelf)
     # a deck keeps its number where its folder was given another name
     number = next_number(shelf, after=max((one.number for one in earlier.decks), default=0))
-    seed = seen.recipe.seed or f"{digest_of(seen.content)}/{number}"
+    digest = digest_of(seen.content)
+    seed = seen.recipe.seed or f"{digest}/{number}"
     planned = planner(seen, shelf, earlier, seed) if planner else None
     told(f"Dealing {counted(len(seen.asked), 'item')}")
     deck = make_deck(
@@ -86,7 +87,7 @@ def _make_next(
     stacks = plan(hands, len(seen.grid.slots), apart=apart, spare=spare)
     papers = print_papers(deck, seen.grid, stacks, told)
     told("Writing the record and the sheet for marks")
-    files = papers | _files(name, seen, deck, stacks, papers)
+    files = papers | _files(deck, _colophon(name, seen, digest, stacks, papers))
     told("Putting the deck in its place")
     with finishing():
         folder = put(shelf, number, files)
@@ -95,17 +96,20 @@ def _make_next(
     return telling.made(folder, deck, stacks, seen, None if planned else earlier)
 
 
-def _files(
-    name: str, seen: Inspection, deck: Deck, stacks: tuple[Stack, ...], papers: Mapping[str, bytes]
-) -> dict[str, bytes]:
-    """Return what goes with the papers: the sheet for marks, the record and the pictures."""
-    colophon = Colophon(
+def _colophon(
+    name: str, seen: Inspection, digest: str, stacks: tuple[Stack, ...], papers: Mapping[str, bytes]
+) -> Colophon:
+    return Colophon(
         # a name of odd bytes is no text that can be written
         made_from=name.encode(errors="replace").decode(),
-        digest=digest_of(seen.content),
+        digest=digest,
         left_out=tuple((str(error.place), error.wrong) for error in seen.errors),
         papers={paper: hashlib.sha256(data).hexdigest() for paper, data in papers.items()},
         leaves=sum(stack.leaves for stack in stacks),
     )
+
+
+def _files(deck: Deck, colophon: Colophon) -> dict[str, bytes]:
+    """Return what goes with the papers: the sheet for marks, the record and the pictures."""
     record = {"deck.json": write(deck, colophon).encode()}
     return {MARKS_FILE: marks_workbook(deck)} | record | picture_files(deck)

@@ -15,7 +15,7 @@ from decks.layout.room import NoRoomError
 from decks.layout.units import in_mm
 from decks.lengths import NO_SHIFT, CardMeasure
 from decks.recipe import PaperName, Recipe
-from decks.settings import SETTINGS, UsageError
+from decks.settings import UsageError, read_option
 from decks.words import listed
 
 MAY_DIFFER = ("paper", "sides", "flip", "comes_out", "printer")
@@ -40,18 +40,10 @@ def refitted(first: Recipe, options: Mapping[str, str]) -> Refitted:
     printer that is not kept; `NoRoomError` for a recipe that no card was ever printed by.
     """
     first_grid = _grid(first)
-    given: dict[str, Any] = {key: _read(key, text) for key, text in options.items()}
+    given: dict[str, Any] = {key: read_option(key, text) for key, text in options.items()}
     recipe = replace(first, **given)
     grid = _same_cards(recipe, first_grid)
     return _shifted(Refitted(recipe, grid), first, first_grid, options)
-
-
-def _read(key: str, text: str) -> object:
-    setting = next(one for one in SETTINGS if one.key == key)
-    value = setting.read(text)
-    if value is None:
-        raise UsageError(f"{setting.option} {text}: this can be {setting.expects}.")
-    return value
 
 
 def _grid(recipe: Recipe) -> Grid:

@@ -85,13 +85,15 @@ def _about_colours(lot: Roster, ink: Ink) -> Iterator[Finding]:
 
 
 def _from_options(options: Mapping[str, str]) -> dict[str, object]:
-    chosen = {}
-    for setting in SETTINGS:
-        if setting.key in options:
-            chosen[setting.key] = value = setting.read(options[setting.key])
-            if value is None:
-                raise UsageError(_bad_option(setting, options[setting.key]))
-    return chosen
+    return {key: read_option(key, options[key]) for key in BY_KEY if key in options}
+
+
+def read_option(key: str, given: str) -> object:
+    """Return the value of a setting as an option gives it; raise `UsageError` if it is none."""
+    value = BY_KEY[key].read(given)
+    if value is None:
+        raise UsageError(_bad_option(BY_KEY[key], given))
+    return value
 
 
 def _bad_option(setting: Setting, given: str) -> str:
@@ -133,6 +135,7 @@ def _compact(name: str) -> str:
     return "".join(letter for letter in folded(name) if letter.isalnum())
 
 
+BY_KEY = {setting.key: setting for setting in SETTINGS}
 BY_NAME = {
     _compact(name): setting for setting in SETTINGS for name in (setting.name, setting.option)
 }
@@ -147,8 +150,7 @@ def cell_of(key: str, rows: Iterable[SettingRow], options: Mapping[str, str]) ->
     """Return what was given for a setting, and where: an option, or the last of the Deck sheet."""
     cells = {setting.key: row.value for row in rows if (setting := setting_called(row.name.text))}
     if key in options:
-        setting = next(one for one in SETTINGS if one.key == key)
-        return Cell(options[key], Place(setting.option))
+        return Cell(options[key], Place(BY_KEY[key].option))
     return cells.get(key)
 
 

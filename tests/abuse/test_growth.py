@@ -3,14 +3,11 @@
 A run has a minute; unbounded, each of these took longer, or would have for ever.
 """
 
-import subprocess
-import sys
-from pathlib import Path
-
 import pytest
 from openpyxl import Workbook
+from support.watched import CAN_BE_WATCHED, watched
 
-ROOT = Path(__file__).parents[2]
+pytestmark = pytest.mark.skipif(not CAN_BE_WATCHED, reason="only where a run can be watched")
 A_MINUTE = 60
 
 
@@ -65,14 +62,7 @@ def test_a_marked_copy_of_a_sheet_of_merged_cells_is_written(tmp_path):
 
 
 def run(folder, *words):
-    done = subprocess.run(
-        [sys.executable, "-m", "decks", *map(str, words)],
-        capture_output=True,
-        text=True,
-        check=False,
-        cwd=folder,
-        env={"PYTHONPATH": str(ROOT), "PATH": ""},
-        timeout=A_MINUTE,
-    )
-    assert done.returncode in {0, 1}, done.stderr
-    assert "Traceback" not in done.stderr
+    (ran,) = watched([words], folder)
+    assert ran.status in {0, 1}, ran.warned
+    assert ran.seconds < A_MINUTE
+    assert "Traceback" not in ran.warned

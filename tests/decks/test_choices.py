@@ -13,7 +13,7 @@ from decks.press.cards.arranging import with_choices
 @pytest.mark.parametrize(
     ("answer", "wrong", "order"),
     [
-        # "place choices in logical or numerical order" (Haladyna, Downing & Rodriguez 2002)
+        # in an order of their own, numbers by size (Haladyna, Downing & Rodriguez 2002)
         ("six", ("one", "twelve"), ("one", "six", "twelve")),
         ("9", ("12", "100"), ("9", "12", "100")),
         ("−5 °C", ("3 °C", "−10 °C"), ("−10 °C", "−5 °C", "3 °C")),
