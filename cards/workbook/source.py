@@ -14,6 +14,7 @@ from cards.reading.file import tables_of
 from cards.reading.limits import MOST_KEPT_BYTES
 from cards.reading.packed.escapes import guarded_workbook
 from cards.reading.packed.lean import lean_workbook
+from cards.reading.packed.lean_sheet import MOST_MERGED, merged_in
 from cards.reading.table import Table
 from cards.spreadsheets import load_openpyxl_with_pictures
 from cards.workbook import look
@@ -27,14 +28,12 @@ _NARROWEST, _WIDEST = 12, 60
 def opened(path: Path) -> tuple[Workbook, Results]:
     """Return a workbook, or the rows of another kind of file as one, and its formulas' results.
 
-    Macros are left out; so are pictures and the formats of blank cells where they are enormous.
+    Macros are left out; so are pictures and all formats where there is far too much of anything.
     """
     if path.suffix.lower() not in {".xlsx", ".xlsm"}:
         return _of_tables(path), {}
     data = path.read_bytes()
-    with zipfile.ZipFile(io.BytesIO(data)) as archive:
-        unpacked = sum(part.file_size for part in archive.infolist())
-    if unpacked > MOST_KEPT_BYTES:
+    if _is_enormous(data):
         data = lean_workbook(data, path.name)
     data = guarded_workbook(data)
     load_openpyxl_with_pictures()
@@ -45,6 +44,15 @@ def opened(path: Path) -> tuple[Workbook, Results]:
         if not has_formulas(book):
             return book, {}
         return book, results_of(book, load_workbook(io.BytesIO(data), data_only=True))
+
+
+def _is_enormous(data: bytes) -> bool:
+    """Say whether a workbook unpacks to too much, or merges too many cells, to be opened whole."""
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        if sum(part.file_size for part in archive.infolist()) > MOST_KEPT_BYTES:
+            return True
+        parts = [name for name in archive.namelist() if name.lower().endswith(".xml")]
+        return sum(merged_in(archive.read(part)) for part in parts) > MOST_MERGED
 
 
 def _of_tables(path: Path) -> Workbook:

@@ -13,9 +13,10 @@ from decks.commands import report
 from decks.commands.stopping import finishing
 from decks.deck import Deck
 from decks.history import earlier_decks
-from decks.marks.estimate import Belief, after
+from decks.marks.estimate import Belief
 from decks.marks.figures import figures
 from decks.marks.marked import Marks
+from decks.marks.past import believed, results_of
 from decks.marks.reading import marks_in, read_marks
 from decks.marks.results import Results, results
 from decks.marks.summary import sentences
@@ -48,16 +49,16 @@ def look_at(place: Path, file: Path | None, strength: float) -> Seen:
 
 def _before(folder: Path, deck: Deck, strength: float) -> dict[str, Belief]:
     """Return what earlier marks say, by an item's key; nothing for items that have none."""
-    beliefs: dict[str, Belief] = {}
-    for earlier in earlier_decks(folder.resolve().parent).decks:
-        if earlier.number >= deck.number:
-            continue
-        marks = marks_in(earlier.folder, earlier.recorded.deck).by_item
-        levels = {card.item.key: card.item.level for card in earlier.recorded.deck.cards}
-        for key, (right, tries) in marks.items():
-            known = beliefs.get(key) or Belief(levels[key].expected_share, strength)
-            beliefs[key] = after(known, right, tries)
-    return beliefs
+    marked = {
+        earlier.number: marks_in(earlier.folder, earlier.recorded.deck).by_item
+        for earlier in earlier_decks(folder.resolve().parent).decks
+        if earlier.number < deck.number
+    }
+    return {
+        card.item.key: believed(card.item, results, strength)
+        for card in deck.cards
+        if (results := tuple(results_of(card.item, marked, marked)))
+    }
 
 
 def is_unusable(seen: Seen) -> bool:

@@ -6,24 +6,24 @@ equally often, so that no group always arrives fresh from the same one.
 """
 
 from collections import Counter
-from collections.abc import Sequence
-from itertools import pairwise
+from collections.abc import Iterator, Sequence
+from itertools import islice, pairwise
 from typing import TypeAlias
 
 Order: TypeAlias = tuple[int, ...]
 
 
-def williams_orders(bases: int) -> tuple[Order, ...]:
-    """Return the orders for a number of bases, which are numbered from 0.
+def williams_orders(bases: int) -> Iterator[Order]:
+    """Yield the orders for a number of bases, which are numbered from 0.
 
     There are as many orders as bases where that is even, twice as many where it is odd. Any
     `bases` of them from the start on can be walked at the same time without meeting.
     """
     first = _zigzag(bases)
-    orders = tuple(tuple((base + turn) % bases for base in first) for turn in range(bases))
-    if bases % 2 == 0 or bases == 1:
-        return orders
-    return orders + tuple(order[::-1] for order in orders)
+    whole_alone = bases % 2 == 0 or bases == 1
+    for step in (1,) if whole_alone else (1, -1):
+        for turn in range(bases):
+            yield tuple((base + turn) % bases for base in first[::step])
 
 
 def _zigzag(bases: int) -> Order:
@@ -49,8 +49,8 @@ def orders_for(groups: int, bases: int, *, second: bool = False) -> tuple[Order,
     `second` gives the orders for a second lesson: the first ones backwards. For an odd number of
     bases only both together make the whole design.
     """
-    orders = williams_orders(bases)[:groups]
-    return tuple(order[::-1] for order in orders) if second else orders
+    orders = islice(williams_orders(bases), groups)
+    return tuple(order[::-1] if second else order for order in orders)
 
 
 def followings(orders: Sequence[Order]) -> Counter[tuple[int, int]]:

@@ -4,7 +4,8 @@ A run has a minute; unbounded, each of these took longer, or would have for ever
 """
 
 import pytest
-from openpyxl import Workbook
+from openpyxl import Workbook, load_workbook
+from openpyxl.worksheet.cell_range import CellRange
 from support.watched import CAN_BE_WATCHED, watched
 
 pytestmark = pytest.mark.skipif(not CAN_BE_WATCHED, reason="only where a run can be watched")
@@ -59,6 +60,19 @@ def test_a_marked_copy_of_a_sheet_of_merged_cells_is_written(tmp_path):
     book.save(tmp_path / "w.xlsx")
     run(tmp_path, "check", tmp_path / "w.xlsx", "--mark")
     assert (tmp_path / "w marked.xlsx").exists()
+
+
+@pytest.mark.parametrize("merged", ["C1:XFD1048576", "A20:XFD1048576", "C1:C1048576"])
+def test_a_marked_copy_of_a_sheet_that_merges_all_its_blank_cells_is_written(tmp_path, merged):
+    book = Workbook()
+    for row in [["Prompt", "Answer"], ["What is alone?"], ["What is two?", "a pair"]]:
+        book.active.append(row)
+    book.active.merged_cells.ranges.add(CellRange(merged))
+    book.save(tmp_path / "w.xlsx")
+    run(tmp_path, "check", tmp_path / "w.xlsx", "--mark")
+    marked = load_workbook(tmp_path / "w marked.xlsx")["Sheet"]
+    assert marked["A2"].value == "What is alone?"
+    assert marked["A2"].fill.fgColor.rgb != "00000000"
 
 
 def run(folder, *words):

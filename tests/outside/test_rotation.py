@@ -6,7 +6,7 @@ file holds designs for 3 to 8 bases, built independently and verified.
 
 import csv
 from collections import Counter
-from itertools import pairwise
+from itertools import islice, pairwise
 from pathlib import Path
 
 import pytest
@@ -33,14 +33,14 @@ def test_the_orders_are_those_of_the_published_design(bases):
 
 @pytest.mark.parametrize("bases", range(2, 13))
 def test_every_base_follows_every_other_equally_often(bases):
-    times = neighbours(williams_orders(bases))
+    times = neighbours(tuple(williams_orders(bases)))
     assert set(times.values()) == {1 if bases % 2 == 0 else 2}
     assert len(times) == bases * (bases - 1)
 
 
 @pytest.mark.parametrize("bases", range(1, 13))
 def test_no_two_groups_are_at_one_base_at_the_same_time(bases):
-    for moment in zip(*williams_orders(bases)[:bases], strict=True):
+    for moment in zip(*islice(williams_orders(bases), bases), strict=True):
         assert sorted(moment) == list(range(bases))
 
 

@@ -269,3 +269,20 @@ def test_every_activity_that_asks_can_go_on(tmp_path, activity):
     told = run("next", book, "--activity", activity, "--cards", "16")
     assert "Aim " in told
     assert len(set(items(book, 2)) & set(items(book, 1))) <= 4  # 30 % of 16
+
+
+def test_marks_and_next_expect_the_same_of_an_item_whose_level_was_changed(unit):
+    book, missed = unit
+    harder = [[*row[:3], "hard"] for row in ROWS]
+    write_unit(book, harder)
+    run("next", book, "--aim", "reteach")
+    second = book.parent / f"{book.stem} decks" / "02"
+    told = json.loads(fairdeal("marks", second, "--json").stdout)["items"]
+    before = {one["item"]: one["expected_before"] for one in told}
+    again = {key: card for key, card in items(book, 2).items() if key in missed}
+    assert again
+    for key, card in again.items():
+        # what was 8 of 28, with the level that the item has by now counting for 8 tries
+        share = (8 * LEVEL_SHARES[3] + 8) / 36
+        assert card["expected_share"] == pytest.approx(share, abs=1e-6)
+        assert before[key] == pytest.approx(share, abs=1e-3)

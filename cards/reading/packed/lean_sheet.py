@@ -47,9 +47,12 @@ _MERGED = re.compile(rb'<(?:\w+:)?mergeCell [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
 _FILTER = re.compile(rb'<(?:\w+:)?autoFilter [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
 _KEPT_BEFORE = (b"sheetViews", b"cols")
 _MOST_BESIDE = 8 * MIB
-_MOST_MERGED = 100_000
+MOST_MERGED = 100_000
+"""More merged cells than so many would take longer than anyone waits: each is made."""
+
 # Each is compared with all the others.
 _MOST_RANGES = 4_000
+_LAST_ROW = 1_048_576
 _NEVER = re.compile(rb"(?!)")
 
 
@@ -114,6 +117,12 @@ def runs_in(xml: bytes) -> int:
     return len(_RUN.findall(xml))
 
 
+def merged_in(xml: bytes) -> int:
+    """Return how many cells of a sheet are merged with others, however far down that is."""
+    ranges = (clipped(ref.decode(), _LAST_ROW) for ref in _MERGED.findall(xml))
+    return sum(one.area for one in ranges if one)
+
+
 def is_far_reaching(xml: bytes) -> bool:
     """Say whether a part holds what is looked at cell by cell, however far it reaches."""
     return _FAR_REACHING.search(xml) is not None
@@ -158,7 +167,7 @@ def _ranges(after: bytes, rows: _Rows, prefix: bytes) -> Iterator[bytes]:
     refs = dict.fromkeys(_MERGED.findall(after))
     merged = (clipped(ref.decode(), rows.last_row) for ref in refs)
     inside = [one for one in merged if one]
-    if len(inside) > _MOST_RANGES or sum(one.area for one in inside) > _MOST_MERGED:
+    if len(inside) > _MOST_RANGES or sum(one.area for one in inside) > MOST_MERGED:
         raise too_large(rows.name)
     if inside:
         cells = b"".join(b'<%smergeCell ref="%s"/>' % (prefix, str(one).encode()) for one in inside)

@@ -8,10 +8,13 @@ from msgspec import Struct, field
 from cards.finding import Finding, Severity
 from cards.place import Place
 from cards.quoting import quoted
+from cards.reading.headings import is_among, keys_of
 from cards.reading.table import Doubt, Row, Table
+from cards.reading.wordings import TOTALS
 
 _NUMBER = re.compile(r"([-−–]?)(\d{1,9})(?:[.,](\d{1,9}))?")
 _MARKS = {"0": 0, "1": 1}
+_SUMS = frozenset((*keys_of(TOTALS), *keys_of("all, altogether, all together, every")))
 
 
 class Sheet(Struct):
@@ -91,6 +94,11 @@ class Sheet(Struct):
                 "Mend the formula, or write the number itself.",
             )
         return doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE}
+
+
+def sums_up(name: str) -> bool:
+    """Say whether a row of this name sums up the rows above it."""
+    return is_among(name, _SUMS)
 
 
 def plain_label(text: str) -> str:

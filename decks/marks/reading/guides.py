@@ -5,7 +5,6 @@ from msgspec import Struct, field
 from cards.finding import Severity
 from cards.item import folded
 from cards.quoting import quoted
-from cards.reading.headings import key
 from cards.reading.near import near_miss
 from cards.reading.table import Row
 from decks.bank import Guide
@@ -13,11 +12,9 @@ from decks.deck import Deck
 from decks.marks.forms import Blank, blanks_of, guides_by_team
 from decks.marks.marked import MarkedGuide
 from decks.marks.matrix import Mark
-from decks.marks.reading.cells import Sheet, plain_label, rows_below
+from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up
 from decks.marks.reading.heads import Head, Role
 from decks.words import listed
-
-_SUMS = {"all", "total", "totals", "sum", "mean", "average", "every"}
 
 
 class _Papers(Struct):
@@ -46,7 +43,7 @@ def read_guides(sheet: Sheet, head: Head, deck: Deck) -> list[MarkedGuide]:
 
 
 def _is_filled(reading: _Papers, row: Row) -> bool:
-    if key(reading.head.text(row, Role.PAPER)) in _SUMS:
+    if sums_up(reading.head.text(row, Role.PAPER)):
         return False
     return any(row.text(column) for column in reading.head.blanks.values())
 

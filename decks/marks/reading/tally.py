@@ -7,16 +7,14 @@ from msgspec import Struct, field
 from cards.finding import Severity
 from cards.item import folded
 from cards.quoting import quoted
-from cards.reading.headings import key
 from cards.reading.near import near_miss
 from cards.reading.table import Row
 from decks.deck import Deck
 from decks.marks.forms import TallyRow, owner_word, tally_rows
 from decks.marks.marked import Count
-from decks.marks.reading.cells import Sheet, plain_label, rows_below
+from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up
 from decks.marks.reading.heads import Head, Role
 
-_SUMS = {"total", "totals", "sum", "all", "alltogether"}
 _SEVERAL = 2
 MANY = 10
 """More tries at a card than so many times the class are most likely a slip of the hand."""
@@ -75,7 +73,7 @@ def _is_of_another_deck(tally: _Tally, rows: Sequence[Row]) -> bool:
 def _read_row(tally: _Tally, row: Row) -> None:
     tries, right = (tally.head.columns[role] for role in (Role.TRIES, Role.RIGHT))
     label = tally.head.text(row, Role.CARD)
-    if not (row.text(tries) or row.text(right)) or key(label) in _SUMS:
+    if not (row.text(tries) or row.text(right)) or sums_up(label):
         return
     card = _card(tally, row, plain_label(label))
     counts = tally.sheet.count(row, tries), tally.sheet.count(row, right)

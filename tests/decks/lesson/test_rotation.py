@@ -33,3 +33,8 @@ def test_with_fewer_groups_than_bases_no_step_is_taken_more_often_than_in_the_wh
     if bases % 2:
         told += followings(orders_for(companies, bases, second=True))
     assert max(told.values()) <= (2 if bases % 2 else 1)
+
+
+def test_a_few_groups_at_thousands_of_bases_need_not_wait_for_all_orders_there_are():
+    orders = orders_for(3, 20_000)
+    assert [len(set(order)) for order in orders] == [20_000] * 3

@@ -234,7 +234,9 @@ def test_more_than_ten_tries_for_each_student_are_told(tmp_path):
     assert found == (Finding("many-tries", WARNING, place, "241", wrong, mend),)
 
 
-@pytest.mark.parametrize("word", ["Total", "totals", "Sum", "ALL", "All together", "Sum:"])
+@pytest.mark.parametrize(
+    "word", ["Total", "totals", "Sum", "ALL", "All together", "Sum:", "Mean", "Altogether", "Media"]
+)
 def test_a_row_of_sums_is_no_card(word, tmp_path):
     made = for_class(2)
     book = Book(made)

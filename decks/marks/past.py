@@ -1,0 +1,73 @@
+"""What the marks of several decks tell together, item by item."""
+
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+
+from cards.item import Item, Level
+from decks.aims import History, Last, Past, Result
+from decks.deck import Deck
+from decks.marks.estimate import STRENGTH, Belief, after
+from decks.recipe import Aim
+
+Marked = Mapping[int, Mapping[str, tuple[int, int]]]
+"""By the number of a deck and the key of an item: how often right, of how many tries."""
+
+
+def believed(item: Item, results: Iterable[Result], strength: float = STRENGTH) -> Belief:
+    """Return what is believed of an item after some results; its level counts for `strength` tries.
+
+    The level is the one that it has now, not the one it had in a deck before.
+    """
+    belief = Belief(item.level.expected_share, strength)
+    for result in results:
+        belief = after(belief, result.right, result.tries)
+    return belief
+
+
+def results_of(item: Item, decks: Iterable[int], marked: Marked) -> Iterator[Result]:
+    """Yield the results of an item in those of the decks in which it was tried."""
+    for number in decks:
+        right, tries = marked.get(number, {}).get(item.key, (0, 0))
+        if tries:
+            yield Result(number, right, tries)
+
+
+def history_of(decks: Collection[Deck], marked: Marked, items: Iterable[Item] = ()) -> History:
+    """Return what the decks, of which there is one at least, and their marks tell of the items.
+
+    `items` are those of the content as it is now, whose levels may have been changed since.
+    """
+    ordered = sorted(decks, key=lambda deck: deck.number)
+    known: dict[str, Item] = {}
+    numbers: dict[str, dict[int, None]] = {}
+    for deck in ordered:
+        for item in (card.item for card in deck.cards):
+            known[item.key] = item
+            numbers.setdefault(item.key, {})[deck.number] = None
+    known.update((item.key, item) for item in items if item.key in known)
+    past = {key: _past(known[key], tuple(numbers[key]), marked) for key in sorted(known)}
+    return History(past, _last(ordered))
+
+
+def _past(item: Item, decks: tuple[int, ...], marked: Marked) -> Past:
+    results = tuple(results_of(item, decks, marked))
+    return Past(item.key, decks, results, believed(item, results).mean)
+
+
+def _last(decks: Sequence[Deck]) -> Last:
+    """Return the last of the decks, which stand in the order of their numbers."""
+    deck = decks[-1]
+    usual = next((d for d in reversed(decks) if d.recipe.aim is not Aim.RETEACH), deck)
+    items = _items(deck)
+    shares = [deck.expected(item) for item in items.values()]
+    mean = sum(shares) / len(shares) if shares else 0.0
+    return Last(deck.number, tuple(items), _levels(deck), _levels(usual), mean)
+
+
+def _items(deck: Deck) -> dict[str, Item]:
+    return {card.item.key: card.item for card in deck.cards}
+
+
+def _levels(deck: Deck) -> tuple[int, int, int]:
+    levels = [item.level for item in _items(deck).values()]
+    easy, medium, hard = map(levels.count, Level)
+    return easy, medium, hard
