@@ -7,7 +7,7 @@ from msgspec import Struct, field
 
 from cards.item import Item
 from decks.card import Card
-from decks.recipe import Recipe
+from decks.recipe import Activity, Recipe
 from decks.team import Team
 
 if TYPE_CHECKING:
@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from decks.lesson import Lesson
 
 __all__ = ["Card", "Deck"]
+
+_OWNERS = {Activity.ROUNDS: "round", Activity.STATIONS: "set"}
 
 
 class Deck(Struct, frozen=True):
@@ -53,6 +55,11 @@ class Deck(Struct, frozen=True):
     def cards(self) -> tuple[Card, ...]:
         """All cards, owner by owner."""
         return tuple(card for hand in self.hands for card in hand)
+
+    @property
+    def owner_word(self) -> str:
+        """What the owners of the piles are: a `team`, a `round` or a `set`."""
+        return _OWNERS.get(self.recipe.activity, "team")
 
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""

@@ -22,7 +22,9 @@ class NumberTakenError(UnreadableFileError):
 
 
 def shelf_of(workbook: Path, out: Path | None = None) -> Path:
-    """Return the folder for a workbook's decks: beside it, or in the folder `out`."""
+    """Return the folder for a workbook's decks: beside it, or in `out`; `~` is the user's own."""
+    if out and out.parts[:1] == ("~",):
+        out = out.expanduser()
     return (out or workbook.parent) / f"{workbook.stem} decks"
 
 

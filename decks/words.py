@@ -1,12 +1,18 @@
 """Small turns of phrase that several storeys need."""
 
 from collections.abc import Sequence
+from math import floor
 
 
 def listed(words: Sequence[str], conjunction: str = "or") -> str:
     """Return words as a sentence lists them: `letter or a4`, `small, medium or large`."""
     *most, last = words
     return f"{', '.join(most)} {conjunction} {last}" if most else last
+
+
+def percent(share: float | None) -> str:
+    """Return a share in whole per cent, halves up as spreadsheets do; a dash if there is none."""
+    return "–" if share is None else f"{floor(100 * share + 0.5)} %"
 
 
 def counted(number: int, one: str, many: str = "") -> str:

@@ -8,13 +8,12 @@ from cards.checking.ranges import first_overlap
 from cards.checking.rule import Remark
 from cards.checking.runs import LONGEST, Lengths, Words, is_within, lengths_of, runs
 from cards.checking.where import wrong_place
-from cards.checking.words import words
+from cards.checking.words import ARTICLES, words
 from cards.content import Content
 from cards.item import Item
 from cards.quoting import quoted
 from cards.raised import written_out
 
-_ARTICLES = frozenset(("a", "an", "the"))
 _JOINED = re.compile(r"\b(?:and|as well as|together with|or|y|et|und|e)\b|[,&+]")
 _TIMES_LONGER = 1.8
 _LETTERS_LONGER = 12
@@ -106,7 +105,7 @@ def _plain(text: str) -> Words:
     """Return the words of a text without articles; a text of signs only is taken as it is."""
     if len(text.strip()) <= LONGEST_SYMBOL:
         return (text.strip(),)
-    found = tuple(word for word in words(text) if word not in _ARTICLES)
+    found = tuple(word for word in words(text) if word not in ARTICLES)
     return (
         found if found and not any(c in text for c in "+−-<>=×÷*/^.,%°√²³") else (text.casefold(),)
     )

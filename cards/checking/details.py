@@ -7,13 +7,12 @@ from typing import TypeAlias
 from cards.answers import answered
 from cards.checking.rule import Remark
 from cards.checking.slips import is_slip
-from cards.checking.words import words
+from cards.checking.words import ARTICLES, words
 from cards.content import Content
 from cards.item import Item, Kind, folded
 from cards.quoting import quoted
 
 Headings: TypeAlias = Mapping[str, list[Item]]
-_ARTICLES = frozenset(("a", "an", "the"))
 _FEW = 4
 """A text with fewer details than this is still being written."""
 
@@ -110,7 +109,7 @@ def _text(item: Item) -> str:
 
 
 def _bare(heading: str) -> list[str]:
-    return [word for word in words(heading) if word not in _ARTICLES]
+    return [word for word in words(heading) if word not in ARTICLES]
 
 
 def _is_near(said: Sequence[str], told: Sequence[str]) -> bool:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from cards.checking.names import PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.checking.runs import Words, is_within, lengths_of, runs
-from cards.checking.words import content_words, is_value, word_set, words
+from cards.checking.words import ARTICLES, content_words, is_value, word_set, words
 from cards.content import Content
 from cards.item import Item, Kind
 from cards.quoting import quoted
@@ -15,7 +15,6 @@ Pair = tuple[Item, Item]
 _LEAST_LETTERS = 5
 _MOST_PROMPTS = 3
 _MOST_SOURCES = 20  # of one answer; each is held against every prompt that has it
-_ARTICLES = frozenset(("a", "an", "the"))
 # answers that prompts cannot do without, and that tell nobody anything
 _COMMON = word_set(
     "above action after again air always animal animals answer area before below between "
@@ -103,7 +102,7 @@ def _belongs(host: Item, source: Item, answer: Words) -> bool:
 def _telling(item: Item) -> Words:
     """Return the words of an answer that would tell it, or nothing: `the moon` is too common."""
     found = words(item.answer)
-    found = found[1:] if found[:1] and found[0] in _ARTICLES else found
+    found = found[1:] if found[:1] and found[0] in ARTICLES else found
     if item.kind is Kind.DETAIL or is_value(item.answer):
         return ()
     if len(found) == 1:

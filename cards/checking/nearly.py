@@ -8,13 +8,12 @@ from cards.answers import answered
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.checking.slips import is_slip
-from cards.checking.words import words
+from cards.checking.words import ARTICLES, words
 from cards.content import Content
 from cards.item import Item, folded
 from cards.quoting import quoted
 
 Pair = tuple[Item, Item]
-_ARTICLES = frozenset(("a", "an", "the"))
 _LEAST_WORDS = 4
 _LEAST_LETTERS = 20
 _MOST_WORDS = 60
@@ -74,7 +73,7 @@ def _same_letters(items: Iterable[Item]) -> Iterator[Pair]:
 
 def _without_articles(said: Sequence[str]) -> list[str]:
     """Leave out articles; what nothing follows is none, as the A of a code."""
-    return [word for i, word in enumerate(said, 1) if word not in _ARTICLES or i == len(said)]
+    return [word for i, word in enumerate(said, 1) if word not in ARTICLES or i == len(said)]
 
 
 def _one_word_apart(items: Iterable[Item]) -> Iterator[Pair]:

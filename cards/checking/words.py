@@ -14,6 +14,7 @@ def word_set(text: str) -> frozenset[str]:
     return frozenset(text.split())
 
 
+ARTICLES = word_set("a an the")
 _FUNCTION = word_set(
     "a an and are as at be been but by can did do does for from had has have he her his how "
     "if in into is it its kind many most much name not of off on one or other our out over "

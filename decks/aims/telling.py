@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from decks.aims.plan import Plan
 from decks.choosing import Goal
 from decks.recipe import Aim
-from decks.words import counted, listed
+from decks.words import counted, listed, percent
 
 GAP = (0.2, 0.4)
 """For a test in ten days a gap of two to four days does best (from Cepeda et al. 2008); for other
@@ -26,11 +26,6 @@ def sentences(plan: Plan, test_in: int | None) -> Iterator[str]:
         yield _no_means(plan)
     if plan.aim is Aim.MIXED:
         yield gap_advice(test_in)
-
-
-def percent(share: float) -> str:
-    """Return a share as it is told."""
-    return f"{100 * share:.0f} %"
 
 
 def _shares(plan: Plan) -> str:

@@ -2,7 +2,7 @@
 
 from decks.amounts import ALL
 from decks.choosing.choice import Choice, Count, Goal
-from decks.choosing.choose import by_level, choose, mean_share
+from decks.choosing.choose import choose, mean_share
 from decks.choosing.size import most_cards
 from decks.choosing.stock import Again
 
@@ -12,7 +12,6 @@ __all__ = [
     "Choice",
     "Count",
     "Goal",
-    "by_level",
     "choose",
     "mean_share",
     "most_cards",

@@ -14,7 +14,6 @@ from decks.choosing.stock import (
     STEPS,
     Again,
     Group,
-    Share,
     Stock,
     group_of,
     level_ranges,
@@ -25,13 +24,9 @@ from decks.choosing.stock import (
     target_of,
     topic_ranges,
 )
+from decks.dealing.loads import ShareOf, share_by_level
 
 _ROUNDING = 1e-9
-
-
-def by_level(item: Item) -> float:
-    """Return the expected share of an item that no marks are known of."""
-    return item.level.expected_share
 
 
 def choose(  # noqa: PLR0913  (what to choose from, and one argument for each goal)
@@ -42,7 +37,7 @@ def choose(  # noqa: PLR0913  (what to choose from, and one argument for each go
     mix: Sequence[int] | None = None,
     target: float | None = None,
     required: Collection[Item] = (),
-    share: Share = by_level,
+    share: ShareOf = share_by_level,
     near: float | None = None,
     again: Again | None = None,
     liked: Collection[Item] = (),
@@ -104,14 +99,14 @@ def _for_next(wishes: Wishes, stock: Stock, again: Again | None, near: float | N
 
 
 def groups_of(
-    items: Sequence[Item], share: Share, again: Again | None, liked: Collection[Item] = ()
+    items: Sequence[Item], share: ShareOf, again: Again | None, liked: Collection[Item] = ()
 ) -> list[Group]:
     """Return the group of each item; one is seen if its key is among those seen before."""
     seen, wanted = again.keys if again else frozenset(), set(liked)
     return [group_of(item, share, seen=item.key in seen, liked=item in wanted) for item in items]
 
 
-def mean_share(items: Collection[Item], share: Share) -> float:
+def mean_share(items: Collection[Item], share: ShareOf) -> float:
     """Return the mean expected share of the items, or 0 where there are none."""
     return sum(map(share, items)) / len(items) if items else 0.0
 

@@ -4,7 +4,8 @@ from collections.abc import Collection, Sequence
 
 from cards.item import Item
 from decks.choosing.choose import groups_of
-from decks.choosing.stock import STEPS, Again, Share, stock_of
+from decks.choosing.stock import STEPS, Again, stock_of
+from decks.dealing.loads import ShareOf
 from decks.dealing.program import INFINITY, Program
 from decks.dealing.solving import solve
 
@@ -16,7 +17,7 @@ def most_cards(  # noqa: PLR0913  (what to choose from, two bounds and three wis
     most: int,
     target: float,
     near: float,
-    share: Share,
+    share: ShareOf,
     again: Again | None = None,
     liked: Collection[Item] = (),
 ) -> int | None:

@@ -1,6 +1,5 @@
 """Goal after goal: each missed by as little as can be, given those before it."""
 
-import math
 import random
 from collections.abc import Sequence
 from fractions import Fraction
@@ -10,7 +9,6 @@ from msgspec.structs import replace
 
 from decks.choosing.model import Model
 from decks.choosing.stock import Range, Stock, within_one
-from decks.dealing.program import Outcome
 
 Counts = tuple[int, ...]  # [group]
 
@@ -82,7 +80,7 @@ def _all_met(stock: Stock, wishes: Wishes) -> Best | None:
         model.keep_gap(wishes.target, wishes.near)
     model.minimise_gap(wishes.target)
     counts, outcome = model.solve()
-    return None if counts is None else Best(counts, gap_bound=_whole(outcome))
+    return None if counts is None else Best(counts, gap_bound=outcome.least)
 
 
 def _goal_by_goal(stock: Stock, wishes: Wishes) -> Best:
@@ -135,12 +133,7 @@ def _kept(stock: Stock, wishes: Wishes, counts: Counts) -> Model:
 
 def _better(model: Model, known: Counts) -> tuple[Counts, int]:
     counts, outcome = model.solve()
-    return known if counts is None else counts, _whole(outcome)
-
-
-def _whole(outcome: Outcome) -> int:
-    # the solver's tolerance must not lift a bound over a whole number
-    return max(0, math.ceil(outcome.bound - 1e-6)) if math.isfinite(outcome.bound) else 0
+    return known if counts is None else counts, outcome.least
 
 
 def _drawn(stock: Stock, wishes: Wishes, counts: Counts, rng: random.Random) -> Counts:

@@ -9,11 +9,10 @@ from typing import NamedTuple
 from msgspec import Struct
 
 from cards.item import Item, Level, folded
+from decks.dealing.loads import ShareOf
 
 STEPS = 200
 """Expected shares are counted in half percents: the steps from 0 to 1."""
-
-Share = Callable[[Item], float]
 
 
 class Group(NamedTuple):
@@ -75,7 +74,7 @@ def within_one(value: Hashable, members: tuple[int, ...], wanted: Fraction) -> R
     return Range(value, members, wanted, floor(wanted), ceil(wanted))
 
 
-def group_of(item: Item, share: Share, *, seen: bool = False, liked: bool = False) -> Group:
+def group_of(item: Item, share: ShareOf, *, seen: bool = False, liked: bool = False) -> Group:
     """Return the group that an item stands in."""
     return Group(int(item.level), folded(item.topic), round(share(item) * STEPS), seen, liked)
 

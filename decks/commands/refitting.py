@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from cards.content import Content
 from cards.finding import Severity
 from decks.commands.shift import with_shift
-from decks.layout.grid import Grid, make_grid
+from decks.layout.grid import Grid, grid_of
 from decks.layout.paper import PAPERS
 from decks.layout.room import NoRoomError
 from decks.layout.units import in_mm
@@ -39,22 +39,11 @@ def refitted(first: Recipe, options: Mapping[str, str]) -> Refitted:
     Raises `UsageError` for a setting that cannot be, a card that its paper cannot hold, and a
     printer that is not kept; `NoRoomError` for a recipe that no card was ever printed by.
     """
-    first_grid = _grid(first)
+    first_grid = grid_of(first)
     given: dict[str, Any] = {key: read_option(key, text) for key, text in options.items()}
     recipe = replace(first, **given)
     grid = _same_cards(recipe, first_grid)
     return _shifted(Refitted(recipe, grid), first, first_grid, options)
-
-
-def _grid(recipe: Recipe) -> Grid:
-    return make_grid(
-        recipe.paper,
-        recipe.card_size,
-        recipe.sides,
-        recipe.flip,
-        margins=recipe.margins,
-        bleed=recipe.bleed,
-    )
 
 
 def _same_cards(recipe: Recipe, first: Grid) -> Grid:
@@ -78,7 +67,7 @@ def _fitting(recipe: Recipe, first: Grid) -> Grid | None:
     sizes = [recipe.card_size] if first.whole else [recipe.card_size, size]
     for each in sizes:
         try:
-            grid = _grid(replace(recipe, card_size=each))
+            grid = grid_of(replace(recipe, card_size=each))
         except NoRoomError:
             continue
         if _is_same_size(grid, first):

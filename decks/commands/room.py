@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from cards.content import Content
 from cards.finding import Finding, Severity
 from cards.place import Place
-from decks.layout.grid import Grid, make_grid
+from decks.layout.grid import Grid, grid_of, make_grid
 from decks.layout.room import LEAST, NoRoomError
 from decks.lengths import CardMeasure
 from decks.recipe import CardSize, Flip, PaperName, Recipe, Sides
@@ -21,19 +21,11 @@ def grid_for(
 ) -> tuple[Grid, tuple[Finding, ...]]:
     """Return the grid, or any grid and an error that says what would fit."""
     try:
-        grid = make_grid(
-            recipe.paper,
-            recipe.card_size,
-            recipe.sides,
-            recipe.flip,
-            margins=recipe.margins,
-            bleed=recipe.bleed,
-        )
+        return grid_of(recipe), ()
     except NoRoomError as error:
         # nothing is printed past an error, so that any grid will do
         stand_in = make_grid(PaperName.LETTER, CardSize.FULL, Sides.FRONTS, Flip.LONG)
         return stand_in, (_too_large(error, recipe, *_asked(content, options)),)
-    return grid, ()
 
 
 def _too_large(error: NoRoomError, recipe: Recipe, place: Place, found: str) -> Finding:

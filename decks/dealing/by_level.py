@@ -1,6 +1,5 @@
 """How little expected points can differ where a card's level decides on them."""
 
-import math
 from collections.abc import Sequence
 from itertools import product
 from math import gcd
@@ -80,6 +79,4 @@ def _least(table: Table, limits: Sequence[Limit], worth: Sequence[int]) -> int:
     step = gcd(*worth)
     model = Model(table, limits)
     model.minimise_spread([points // step for points in worth])
-    bound = solve(model.program).bound
-    # the solver's tolerance must not lift a bound over a whole number
-    return step * max(0, math.ceil(bound - 1e-6)) if math.isfinite(bound) else 0
+    return step * solve(model.program).least

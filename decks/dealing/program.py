@@ -1,5 +1,6 @@
 """A program in whole numbers: unknowns, bounds on their sums, and a cost to make small."""
 
+import math
 from collections.abc import Iterable
 
 from msgspec import Struct, field
@@ -41,3 +42,9 @@ class Outcome(Struct, frozen=True):
 
     values: tuple[int, ...] | None
     bound: float
+
+    @property
+    def least(self) -> int:
+        """The least that the cost can be, where it is a whole number; 0 if no bound is known."""
+        # the solver's tolerance must not lift a bound over a whole number
+        return max(0, math.ceil(self.bound - 1e-6)) if math.isfinite(self.bound) else 0

@@ -1,6 +1,5 @@
 """Goal after goal: each as small as it can be, given those before it."""
 
-import math
 import random
 from collections.abc import Sequence
 
@@ -131,9 +130,7 @@ class _Stage(Struct, frozen=True):
 
 def _solved(model: Model, known: Counts) -> tuple[Counts, int]:
     outcome = solve(model.program)
-    # the solver's tolerance must not lift a bound over a whole number
-    bound = math.ceil(outcome.bound - 1e-6) if math.isfinite(outcome.bound) else 0
-    return (known if outcome.values is None else model.counts(outcome.values)), bound
+    return (known if outcome.values is None else model.counts(outcome.values)), outcome.least
 
 
 def _settled(table: Table, limits: Sequence[Limit], rng: random.Random) -> Counts | None:

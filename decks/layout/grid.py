@@ -10,7 +10,7 @@ from decks.layout.room import Division, Printing, divide
 from decks.layout.turning import Turning, duplex, fold
 from decks.layout.units import mm
 from decks.lengths import WHITE_EDGE, CardMeasure, Margins
-from decks.recipe import CardSize, Flip, PaperName, Sides
+from decks.recipe import CardSize, Flip, PaperName, Recipe, Sides
 
 
 class Spot(Struct, frozen=True):
@@ -208,6 +208,18 @@ def make_grid(  # noqa: PLR0913 (a page is made of all of them)
         bleed=0 if whole else mm(bleed),
         gutter=0 if whole else printing.gutter,
         whole=whole,
+    )
+
+
+def grid_of(recipe: Recipe) -> Grid:
+    """Return the grid that a recipe asks for; raise as `make_grid` does."""
+    return make_grid(
+        recipe.paper,
+        recipe.card_size,
+        recipe.sides,
+        recipe.flip,
+        margins=recipe.margins,
+        bleed=recipe.bleed,
     )
 
 

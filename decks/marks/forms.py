@@ -14,7 +14,6 @@ TALLY_SHEET = "Tally"
 LONGEST_TEXT = 64
 """How much of what a card says tells it from others in a row."""
 
-_OWNERS = {Activity.ROUNDS: "Round", Activity.STATIONS: "Set"}
 _BLANK = re.compile(r"(?:part\s*(\d{1,3})\D+)?(\d{1,4})", re.IGNORECASE)
 
 
@@ -41,11 +40,6 @@ def has_same_cards(deck: Deck) -> bool:
     """Say whether every pile holds the same items under the same labels."""
     hands = [[(card.label, card.item.key) for card in hand] for hand in deck.hands]
     return len(hands) > 1 and all(hand == hands[0] for hand in hands)
-
-
-def owner_word(deck: Deck) -> str:
-    """Return the heading over the owners of cards: `Team`, `Round` or `Set`."""
-    return _OWNERS.get(deck.recipe.activity, "Team")
 
 
 def tally_rows(deck: Deck) -> tuple[TallyRow, ...]:

@@ -1,13 +1,13 @@
 """What the marks say in words: what everyone has, what was missed, which keys to look at."""
 
 from collections.abc import Sequence
-from math import floor, sqrt
+from math import sqrt
 
 from msgspec import Struct
 
 from decks.marks.forms import in_short
 from decks.marks.results import ENOUGH_PAPERS, GuideResult, ItemResult, Results, TopicResult
-from decks.words import counted, listed
+from decks.words import counted, listed, percent
 
 GOOD = 0.80
 """About this share is right in good lessons (Rosenshine 2012, American Educator 36)."""
@@ -165,11 +165,6 @@ def _unmarked(items: Sequence[ItemResult]) -> Sentence | None:
 def called(result: ItemResult) -> str:
     """Return what to call an item: the card's label, and its answer."""
     return f"{result.name} ({in_short(result.item.answer, _LONGEST_ANSWER)})"
-
-
-def percent(share: float | None) -> str:
-    """Return a share in whole per cent, halves up as spreadsheets do; a dash if there is none."""
-    return "–" if share is None else f"{floor(100 * share + 0.5)} %"
 
 
 def span(interval: tuple[float, float] | None) -> str:

@@ -63,6 +63,7 @@ def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple
         chosen = usual | chosen
     chosen.setdefault("title", content.name)
     recipe = Recipe(teams=lot.teams, **chosen)  # type: ignore[arg-type]
+    findings += _too_few_students(cell_of("students", content.settings, options), recipe)
     return recipe, (*findings, *lot.findings, *_about_colours(lot, recipe.ink))
 
 
@@ -75,6 +76,20 @@ def _usual(chosen: Mapping[str, object]) -> Iterator[dict[str, object]]:
     deal = chosen.get("deal") or BY_ACTIVITY.get(activity, {}).get("deal")
     if deal is Dealing.COPIES:
         yield {"guide": GuideFor.CLASS}
+
+
+def _too_few_students(given: Cell | None, recipe: Recipe) -> Iterator[Finding]:
+    """Yield a warning where a class is said to be smaller than the number of its teams."""
+    teams = len(recipe.teams)
+    if given and recipe.students < teams:
+        yield Finding(
+            "fewer-students-than-teams",
+            Severity.WARNING,
+            given.place,
+            given.text,
+            f"There are fewer students than teams, {recipe.students} for {teams}.",
+            "Take fewer teams, or mend the number of students.",
+        )
 
 
 def _about_colours(lot: Roster, ink: Ink) -> Iterator[Finding]:

@@ -152,6 +152,14 @@ def test_a_single_name_on_the_deck_sheet_is_noted():
     assert (finding.code, finding.severity, finding.place.cell) == ("one-team", "note", "B2")
 
 
+def test_a_class_smaller_than_the_number_of_its_teams_is_told_of_where_it_is_set():
+    _, (finding,) = resolve(content([("Teams", "6"), ("Students", "5")]), {})
+    assert (finding.code, finding.place.cell) == ("fewer-students-than-teams", "B3")
+    assert "5 for 6" in finding.wrong
+    assert resolve(content([("Teams", "6"), ("Students", "6")]), {})[1] == ()
+    assert resolve(content([("Teams", "6")]), {"students": "6"})[1] == ()
+
+
 @pytest.mark.parametrize(
     ("text", "teams", "mend"),
     [

@@ -7,10 +7,14 @@ from cards.finding import UnreadableFileError
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
 
 
-def test_the_shelf_stands_beside_the_workbook_or_where_it_is_told_to(tmp_path):
+def test_the_shelf_stands_beside_the_workbook_or_where_it_is_told_to(tmp_path, monkeypatch):
     workbook = tmp_path / "Shore.week.xlsx"
     assert shelf_of(workbook) == tmp_path / "Shore.week decks"
     assert shelf_of(workbook, tmp_path / "out") == tmp_path / "out" / "Shore.week decks"
+    monkeypatch.setenv("HOME", str(tmp_path))
+    monkeypatch.setenv("USERPROFILE", str(tmp_path))
+    # no shell has made a path of a tilde in quotes
+    assert shelf_of(workbook, Path("~/school")) == tmp_path / "school" / "Shore.week decks"
 
 
 def test_the_next_number_is_above_all_that_are_there(tmp_path):

@@ -11,6 +11,9 @@ from msgspec import Struct, field
 from cards.finding import UnreadableFileError
 from cards.reading.limits import MIB, MOST_KEPT_BYTES, MOST_UNPACKED_BYTES, too_large
 
+WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
+"""The part that names the sheets of a workbook."""
+
 _ENTRY = b"PK\x01\x02"
 _MOST_ENTRIES = 10_000
 _PACKINGS = frozenset({zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED})

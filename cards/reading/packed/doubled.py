@@ -7,9 +7,8 @@ from xml.etree import ElementTree as ET
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import too_large
-from cards.reading.packed.archive import damaged
+from cards.reading.packed.archive import WORKBOOK, damaged
 
-_WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
 _TIES = re.compile(r"(^|/)_rels/workbook\d*\.xml\.rels$", re.IGNORECASE)
 _MOST_SHEETS = 1_000
 
@@ -19,7 +18,7 @@ def refuse_doubled_sheets(xml: bytes, part: str, name: str) -> None:
 
     `xml` is the text of the part, in which nothing is declared; `name` is the file's name.
     """
-    if _WORKBOOK.search(part):
+    if WORKBOOK.search(part):
         named = list(_sheet_ids(_parsed(xml, name)))
     elif _TIES.search(part):
         named = list(_targets(_parsed(xml, name)))

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import MIB, too_large
-from cards.reading.packed.archive import Archive, damaged, opened_archive
+from cards.reading.packed.archive import WORKBOOK, Archive, damaged, opened_archive
 from cards.reading.packed.doubled import refuse_doubled_sheets
 from cards.reading.packed.escapes import guarded
 from cards.reading.packed.lean_sheet import (
@@ -36,7 +36,6 @@ _MOST_STRINGS = 150_000
 _MOST_OTHERS = 4 * MIB
 # What a workbook's own part says of other workbooks, of names, and of tables of other programs.
 _ASIDE = (b"definedNames", b"externalReferences", b"pivotCaches", b"extLst", b"customWorkbookViews")
-_WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
 # Of the styles of cells, no card needs more than the formats of numbers, and what is bold.
 _STYLES = re.compile(r"(^|/)styles\d*\.xml$", re.IGNORECASE)
 _LOOKS = (
@@ -73,7 +72,7 @@ def _lean_part(archive: Archive, part: str) -> bytes:
     if is_far_reaching(other):
         raise UnreadableFileError(damaged(archive.name))
     refuse_doubled_sheets(other, part, archive.name)
-    if _WORKBOOK.search(part):
+    if WORKBOOK.search(part):
         return _without(other, _ASIDE)
     if _STYLES.search(part):
         return _LOOK.sub(b"", _without(other, _LOOKS))

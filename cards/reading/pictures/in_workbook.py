@@ -13,12 +13,11 @@ from xml.etree import ElementTree as ET
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
 from cards.reading.limits import LAST_COLUMN, LAST_ROW, MIB
-from cards.reading.packed.archive import Archive, damaged, opened_archive
+from cards.reading.packed.archive import WORKBOOK, Archive, damaged, opened_archive
 from cards.reading.pictures.beside import MOST_BYTES
 from cards.reading.pictures.pasted import Pasted
 from cards.reading.pictures.unusable import broken, too_large
 
-_WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
 _DRAWING = re.compile(r"(^|/)drawings/[^/]+\.xml$", re.IGNORECASE)
 _MOST_XML = 4 * MIB
 _MOST_PASTED = 5_000
@@ -51,7 +50,7 @@ def pasted_in(data: bytes, name: str) -> tuple[Mapping[str, tuple[Pasted, ...]],
 
 def _sheets(archive: Archive) -> Iterator[tuple[str, str]]:
     """Yield each sheet's title and its part."""
-    for part in filter(_WORKBOOK.search, archive.parts):
+    for part in filter(WORKBOOK.search, archive.parts):
         ties = _ties(archive, part)
         for sheet in _inside(_parsed(archive, part), "sheet"):
             target = ties.get(_tie(sheet, "id"), "")

@@ -10,7 +10,7 @@ from cards.quoting import quoted
 from cards.reading.near import near_miss
 from cards.reading.table import Row
 from decks.deck import Deck
-from decks.marks.forms import TallyRow, owner_word, tally_rows
+from decks.marks.forms import TallyRow, tally_rows
 from decks.marks.marked import Count
 from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up
 from decks.marks.reading.heads import Head, Role
@@ -127,7 +127,7 @@ def _card(tally: _Tally, row: Row, label: str) -> TallyRow | None:
 
 
 def _tell_owner(tally: _Tally, row: Row, cards: Sequence[TallyRow], owner: str) -> None:
-    word = owner_word(tally.deck).lower()
+    word = tally.deck.owner_word
     label = cards[0].label
     names = sorted({card.owner for card in cards if card.owner})
     place = tally.sheet.place(row, tally.head.columns.get(Role.OWNER, 0))

@@ -7,9 +7,10 @@ from decks.layout.flow import Block
 from decks.layout.frame import Box, Curve, Frame, Line, Thing, Wedge
 from decks.marks.forms import in_short
 from decks.marks.results import ItemResult, TopicResult
-from decks.marks.summary import GOOD, percent, span
+from decks.marks.summary import GOOD, span
 from decks.press.type.fonts import measure
 from decks.press.type.setting import NOTE, Style, line_of, width_of
+from decks.words import percent
 
 LABEL, NAME, FIGURE = 34.0, 128.0, 62.0
 """From the left: the card's label, its answer; and at the right, the figures."""

@@ -11,7 +11,6 @@ from decks.marks.summary import (
     Sentence,
     band,
     is_key_doubtful,
-    percent,
     sentences,
     span,
     two_places,
@@ -32,6 +31,7 @@ from decks.press.type.setting import (
     side_by_side,
     under_one_another,
 )
+from decks.words import percent
 
 SHOWS = "what-it-shows"
 INDENT = 14.0

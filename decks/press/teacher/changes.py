@@ -5,7 +5,6 @@ from collections.abc import Iterator, Sequence
 from cards.item import Item, Level
 from decks.aims import Plan
 from decks.aims.past import KNOWN, KNOWN_TRIES, MISSED
-from decks.aims.telling import percent
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
@@ -22,6 +21,7 @@ from decks.press.type.setting import (
     under_one_another,
 )
 from decks.recipe import Aim
+from decks.words import percent
 
 FIGURE = Style(11, strong=True, tone="quiet")
 MOST = 12

@@ -3,7 +3,6 @@
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame
-from decks.press.teacher.how.counts import owner_word
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
@@ -41,7 +40,7 @@ def keeping(deck: Deck, width: float) -> list[Block]:
 
 
 def _piles(deck: Deck, width: float) -> list[Block]:
-    word = owner_word(deck)
+    word = deck.owner_word
     columns = [
         Column(word.capitalize(), 0.4 * width),
         Column("Labels", 0.18 * width),
@@ -82,7 +81,7 @@ def _said(title: str, text: str, width: float) -> Frame:
 
 
 def _store(deck: Deck) -> str:
-    word = owner_word(deck)
+    word = deck.owner_word
     guides = ", one study guide" if deck.guides else ""
     return (
         f"A band or an envelope for each {word}, numbers in order; all of them in one box with "
@@ -101,7 +100,7 @@ def _lost(deck: Deck) -> str:
         )
     return (
         "Take a blank card of the same paper, and write front, back and number as they stand in "
-        f"{where}. A stroke of the {owner_word(deck)}’s colour at the left edge tells it from the "
+        f"{where}. A stroke of the {deck.owner_word}’s colour at the left edge tells it from the "
         "others."
     )
 

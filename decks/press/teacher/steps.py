@@ -8,7 +8,6 @@ from decks.layout.units import in_mm
 from decks.lesson import Telling
 from decks.press.handouts.answers import has_answer_list
 from decks.press.teacher.copying import guide_copies
-from decks.press.teacher.how.counts import owner_word
 from decks.press.teacher.how.organizer import is_compared
 from decks.press.teacher.printing import printing_steps
 from decks.press.teacher.step import Shown, Step
@@ -90,14 +89,14 @@ def _stacks_told(deck: Deck, stacks: tuple[Stack, ...]) -> str:
         return ""
     if deck.recipe.ink is Ink.STOCK:
         return (
-            f"There are {len(stacks)} stacks, one for each {owner_word(deck)}: cut each by itself."
+            f"There are {len(stacks)} stacks, one for each {deck.owner_word}: cut each by itself."
         )
     return f"There are {len(stacks)} stacks, named at their top edge: cut each by itself."
 
 
 def _pile(deck: Deck, grid: Grid) -> Step:
     """Say why nothing needs sorting."""
-    owner = owner_word(deck)
+    owner = deck.owner_word
     if grid.whole:
         text = (
             f"There is nothing to cut: the leaves lie {owner} by {owner} in the order of the "

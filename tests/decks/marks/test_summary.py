@@ -14,11 +14,11 @@ from decks.marks.summary import (
     is_key_doubtful,
     is_missed,
     needs_lesson,
-    percent,
     sentences,
     two_places,
 )
 from decks.recipe import Dealing, GuideFor
+from decks.words import percent
 
 
 def counted(made, *counts):

@@ -5,15 +5,8 @@ from collections.abc import Sequence
 from decks.deck import Deck
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
-from decks.recipe import Activity, Dealing, GuideFor, Sides, Support
+from decks.recipe import Dealing, GuideFor, Sides, Support
 from decks.words import counted
-
-OWNERS = {Activity.ROUNDS: "round", Activity.STATIONS: "set"}
-
-
-def owner_word(deck: Deck) -> str:
-    """Return what the owners of a deck's piles are: a team, a round or a set."""
-    return OWNERS.get(deck.recipe.activity, "team")
 
 
 def spread(numbers: Sequence[int]) -> str:
@@ -43,7 +36,7 @@ def hands(deck: Deck) -> list[int]:
 def cards_told(deck: Deck) -> str:
     """Return `72 cards for 4 teams`, `72 cards in 3 sets of 24`."""
     cards = counted(len(deck.cards), "card")
-    owner = owner_word(deck)
+    owner = deck.owner_word
     owners = counted(len(deck.hands), owner)
     if owner == "team":
         return f"{cards} for {owners}"
