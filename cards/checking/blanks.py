@@ -27,6 +27,9 @@ def no_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
         if not item.answer and item.answer_place not in hidden:
             wrong = f"There is no {ANSWER_NAMES[item.kind]} in this row."
             yield Remark(item.answer_place, "", wrong, _MEND)
+        elif item.answer and not item.answer.strip("_ \n"):
+            wrong = f"This {ANSWER_NAMES[item.kind]} is a line to write on, as on a worksheet."
+            yield Remark(item.answer_place, item.answer, wrong, _MEND)
 
 
 def _hidden(content: Content) -> set[Place]:

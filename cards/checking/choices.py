@@ -15,6 +15,7 @@ from cards.quoting import quoted
 from cards.raised import written_out
 
 _JOINED = re.compile(r"\b(?:and|as well as|together with|or|y|et|und|e)\b|[,&+]")
+_MOST_RIGHT = 50
 _TIMES_LONGER = 1.8
 _LETTERS_LONGER = 12
 _LEAST_CHOICES = 2
@@ -84,7 +85,8 @@ def longest_is_answer(content: Content, _team_names: Sequence[str]) -> Iterator[
 def _rights(item: Item) -> dict[Words, str]:
     """Return what is right in plain words, the answer first, with the text that says it."""
     rights: dict[Words, str] = {}
-    for right in (written_out(item.answer, item.answer_spans), *item.also_right):
+    others = item.also_right[:_MOST_RIGHT]
+    for right in (written_out(item.answer, item.answer_spans), *others):
         rights.setdefault(_plain(right), right)
     return rights
 

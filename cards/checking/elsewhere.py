@@ -2,6 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 
 from cards.checking.names import PROMPT_NAMES
 from cards.checking.rule import Remark
@@ -96,7 +97,14 @@ def _belongs(host: Item, source: Item, answer: Words) -> bool:
     if host is source or words(host.answer) == words(source.answer) or words(host.prompt) == answer:
         return True
     reverse = words(host.answer)
-    return bool(reverse) and is_within(reverse, words(source.prompt))
+    if not reverse or not _asked_with(source.prompt).issuperset(reverse):
+        return False
+    return is_within(reverse, words(source.prompt))
+
+
+@lru_cache(maxsize=1024)
+def _asked_with(prompt: str) -> frozenset[str]:
+    return frozenset(words(prompt))
 
 
 def _telling(item: Item) -> Words:

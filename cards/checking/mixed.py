@@ -81,6 +81,6 @@ def _is_capital(item: Item) -> bool | None:
 def _names_singular(item: Item) -> bool:
     last = item.answer.split()[-1]
     return any(
-        right and not is_plural(right) and last.startswith(right.split()[-1][:-1])
+        len(right) > 1 and not is_plural(right) and last.startswith(right.split()[-1][:-1])
         for right in item.also_right
     )

@@ -4,7 +4,7 @@ from cards.checking.syllables import is_listed
 
 _LEAST_LETTERS = 5
 _LONG = 9
-_MOST_LETTERS = 60
+_MOST_LETTERS = 40
 """No word has more; of two that are longer, letters would be compared for minutes."""
 
 
@@ -24,16 +24,16 @@ def is_slip(word: str, other: str, *, same_sense: bool) -> bool:
     # no slip changes more than two letters, and this is quickly seen
     if len(set(word) ^ set(other)) > 2 * allowed or longer - shorter > allowed:
         return False
-    if distance(word, other) > allowed:
+    if distance(word, other, allowed) > allowed:
         return False
     known = is_listed(word) + is_listed(other)
     return known == 1 or (known == 0 and same_sense)
 
 
-def distance(word: str, other: str) -> int:
+def distance(word: str, other: str, most: int | None = None) -> int:
     """Return how many letters to add, leave out, change or swap with the next make one the other.
 
-    The optimal string alignment distance.
+    The optimal string alignment distance; where it is more than `most`, some number above that.
     """
     before: list[int] = []
     row = list(range(len(other) + 1))
@@ -44,6 +44,9 @@ def distance(word: str, other: str) -> int:
             if i > 1 and j > 1 and word[i - 2] == counterpart and letter == other[j - 2]:
                 cost = min(cost, above[j - 2] + 1)
             row.append(cost)
+        # a swap reaches over one row
+        if most is not None and min(*row, *before) > most:
+            return min(row)
     return row[-1]
 
 

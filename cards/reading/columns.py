@@ -36,7 +36,8 @@ Roles = Mapping[int, Role]
 class Columns(Struct, frozen=True):
     """The columns that make items, counted from 1; None or nothing where there is no such column.
 
-    `last` is the last column that has a heading.
+    `last` is the last column that has a heading; `whole` are those of `wrong` that hold one choice
+    each, whatever stands in it.
     """
 
     kind: Kind
@@ -49,6 +50,7 @@ class Columns(Struct, frozen=True):
     picture: int | None = None
     also_right: tuple[int, ...] = ()
     wrong: tuple[int, ...] = ()
+    whole: frozenset[int] = frozenset()
 
 
 def pair_of(roles: Roles) -> tuple[Role, Role] | None:

@@ -18,7 +18,8 @@ def doubt_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding
     texts = {columns.prompt, columns.answer, *columns.also_right, *columns.wrong}
     others = {columns.topic, columns.level, columns.team} - {None}
     for column, cell in row.cells.items():
-        doubt = table.doubts.get(Place(table.name, row.number, column))
+        # a choice stands where its letter did, and its doubt stayed where it was
+        doubt = table.doubts.get(cell.place)
         if doubt is None:
             continue
         if doubt in UNREADABLE and column in texts | others:

@@ -3,6 +3,8 @@
 from collections.abc import Sequence
 from pathlib import Path, PurePath
 
+from msgspec.structs import replace
+
 from cards.content import LONGEST_CELL, Content
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.item import Item
@@ -116,6 +118,7 @@ def _read_headed(sheet: Sheet, headings: Headings) -> Found:
     unclear: tuple[Finding, ...] = ()
     if headings.choices:
         table, unclear = with_the_right(table, headings.choices, start=start)
+        columns = replace(columns, whole=frozenset(headings.choices.columns.values()))
     items, findings = items_of(table, columns, start=start)
     extra = cells_beyond(table, last, start=start) if table.delimited else ()
     return items, (*headings.findings, *unclear, *findings, *map(extra_field, extra))

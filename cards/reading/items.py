@@ -1,7 +1,7 @@
 """A row under headings becomes an item."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
@@ -74,7 +74,7 @@ def _another_table(cell: Cell) -> Finding:
 
 def _item(table: Table, row: Row, columns: Columns) -> Item:
     also_right = _several(table, row, columns.also_right)
-    wrong = _several(table, row, columns.wrong)
+    wrong = _several(table, row, columns.wrong, whole=columns.whole)
     return Item(
         prompt=row.text(columns.prompt),
         answer=row.text(columns.answer),
@@ -100,8 +100,8 @@ def _item(table: Table, row: Row, columns: Columns) -> Item:
 
 def _sure(table: Table, row: Row, column: int | None) -> str:
     """Return the text in a column, or nothing where a formula has left none to read."""
-    doubt = table.doubts.get(Place(table.name, row.number, column or 0))
-    return "" if doubt in UNREADABLE else row.text(column)
+    cell = row.cells.get(column or 0)
+    return cell.text if cell and table.doubts.get(cell.place) not in UNREADABLE else ""
 
 
 def _in_signs(table: Table, row: Row, column: int | None) -> str:
@@ -117,14 +117,17 @@ def _filled(table: Table, row: Row, column: int | None) -> Place | None:
     return Place(table.name, row.number, column)
 
 
-def _several(table: Table, row: Row, columns: tuple[int, ...]) -> tuple[tuple[str, Place], ...]:
-    """Return the texts in some columns, each of which may hold several, with their cells."""
-    return tuple(
-        (text.strip(), Place(table.name, row.number, column))
-        for column in columns
-        for text in _BETWEEN.split(_in_signs(table, row, column))
-        if text.strip()
-    )
+def _several(
+    table: Table, row: Row, columns: tuple[int, ...], whole: Collection[int] = ()
+) -> tuple[tuple[str, Place], ...]:
+    """Return the texts in some columns with their cells; all but the `whole` may hold several."""
+    found = []
+    for column in columns:
+        text = _in_signs(table, row, column)
+        place = Place(table.name, row.number, column)
+        parts = [text] if column in whole else _BETWEEN.split(text)
+        found += [(part.strip(), place) for part in parts if part.strip()]
+    return tuple(found)
 
 
 def _row_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:

@@ -22,8 +22,8 @@ class Merged(Struct, frozen=True):
         return self.last_row - self.first_row + 1
 
 
-def spanned(ranges: Iterable[Merged], cells: Mapping[Place, Cell]) -> Iterator[Cell]:
-    """Yield the first cell of merged cells again for every other row that they span.
+def spanned(ranges: Iterable[Merged], cells: Mapping[Place, Cell]) -> Iterator[tuple[Cell, Place]]:
+    """Yield the first cell of merged cells again for every other row that they span, and its place.
 
     Rows that hold nothing of their own stay blank.
     """
@@ -33,7 +33,7 @@ def spanned(ranges: Iterable[Merged], cells: Mapping[Place, Cell]) -> Iterator[C
         first = _cell_at(cells, one)
         for row in range(one.first_row + 1, min(one.last_row, last) + 1) if first else ():
             if first and row in filled:
-                yield replace(first, place=replace(first.place, row=row))
+                yield replace(first, place=replace(first.place, row=row)), first.place
 
 
 def _cell_at(cells: Mapping[Place, Cell], one: Merged) -> Cell | None:

@@ -1,5 +1,6 @@
 """Sheets without headings: two plain columns."""
 
+import re
 from collections import Counter
 from collections.abc import Iterator
 from statistics import median
@@ -16,6 +17,8 @@ from cards.reading.table import Table
 # A column counts if it has a quarter of the cells of the fullest, so that a stray note does not.
 _LEAST_SHARE = 4
 _SIDES = 2
+_LEAST_NUMBERED = 3
+_WHOLE = re.compile(r"\d{1,4}", re.ASCII)
 _WORDS_OF_A_TERM = 2
 _WORDS_OF_A_MEANING = 4
 _WORDS_OF_A_HEADING = 3
@@ -26,16 +29,27 @@ def plain_columns(table: Table, kind: Kind | None) -> Columns:
     """Take the columns in the order of a sheet of this kind; front and back if the kind is none.
 
     That is word and meaning for vocabulary, and heading and detail, with the topic before them if
-    there are three columns, for details. With one column only, the one to its right is where the
-    other side is missing.
+    there are three columns, for details. A column before both that only numbers the rows is none of
+    them. With one column only, the one to its right is where the other side is missing.
     """
     columns = _filled(table)
+    if len(columns) > _SIDES and _numbers_rows(table, columns[0]):
+        columns.pop(0)
     has_topic = kind is Kind.DETAIL and len(columns) > _SIDES
     topic = columns.pop(0) if has_topic else None
     first, second, *_ = [*columns, columns[0] + 1]
     if kind is Kind.VOCABULARY or kind is Kind.DETAIL:
         return Columns(kind, prompt=second, answer=first, last=second, topic=topic)
     return Columns(kind or Kind.FACT, prompt=first, answer=second, last=second)
+
+
+def _numbers_rows(table: Table, column: int) -> bool:
+    """Say whether a column counts the rows: 1, 2, 3 and so on, but for what stands in the first."""
+    told = [row.text(column).rstrip(".) ") for row in table.rows]
+    first = next((n for n, text in enumerate(told[:2]) if _WHOLE.fullmatch(text)), None)
+    if first is None or len(told) - first < _LEAST_NUMBERED:
+        return False
+    return told[first:] == [str(int(told[first]) + n) for n in range(len(told) - first)]
 
 
 def heading_rows(table: Table) -> int:
@@ -53,6 +67,8 @@ def _filled(table: Table) -> list[int]:
 
 def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
     """Yield what two plain columns leave in doubt: which side is which, and what is beside them."""
+    if _filled(table)[0] < min(columns.prompt, columns.answer, columns.topic or columns.last):
+        yield _numbers_left_out(table.name, _filled(table)[0])
     start = heading_rows(table)
     if start:
         yield _set_apart(next(iter(table.rows[start - 1].cells.values())))
@@ -148,6 +164,18 @@ def _set_apart(cell: Cell) -> Finding:
         cell.text,
         "This row is set apart as headings are (bold, frozen or with a filter) and makes no card.",
         "If it is content, format it like the rows below it.",
+    )
+
+
+def _numbers_left_out(sheet: str, column: int) -> Finding:
+    return Finding(
+        "row-numbers",
+        Severity.NOTE,
+        Place(sheet),
+        "",
+        f"There are no headings, and column {column_letters(column)} does no more than number the "
+        "rows, so it was not read.",
+        "If its numbers belong on the cards, put headings above all columns.",
     )
 
 

@@ -50,8 +50,10 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
         if doubt:
             doubts[place] = doubt
     hidden_rows = sorted({place.row for place, cell in texts.items() if cell.text} & hidden)
-    for cell in list(spanned(_merged(sheet), texts)):
+    for cell, first in list(spanned(_merged(sheet), texts)):
         texts[cell.place] = cell
+        if first in doubts:
+            doubts[cell.place] = doubts[first]
     visible = [cell for cell in texts.values() if cell.place.row not in hidden]
     rows = rows_of(visible)
     table = Table(

@@ -34,9 +34,9 @@ def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
     cannot be copied.
     """
     try:
-        book, results = opened(path)
+        book, sheets, results = opened(path)
         _take_out_marks(book)
-        cells = MarkedCells(book, path.name)
+        cells = MarkedCells(sheets)
         marks = [(finding, cells.at(finding.place)) for finding in findings]
         for cell, about in _by_cell(marks):
             _mark(cell, about)

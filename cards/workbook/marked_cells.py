@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 from typing import Any
 
-from openpyxl import Workbook
 from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.place import Place
@@ -13,16 +12,13 @@ At = tuple[int, int]
 
 
 class MarkedCells:
-    """The cells of a book; `file_name` is that of the teacher's file.
+    """The cells of sheets, which come by what places call them.
 
     What has to be known of a whole sheet is gathered once, when a place on it is first asked for.
     """
 
-    def __init__(self, book: Workbook, file_name: str) -> None:
-        self._sheets: dict[str, Worksheet] = {sheet.title: sheet for sheet in book.worksheets}
-        if len(book.worksheets) == 1:
-            # A text file has one sheet, and its places bear the file's name.
-            self._sheets[file_name] = book.worksheets[0]
+    def __init__(self, sheets: Mapping[str, Worksheet]) -> None:
+        self._sheets = sheets
         self._first_filled: dict[str, Mapping[int, int]] = {}
         self._spanning: dict[str, Mapping[At, At]] = {}
 

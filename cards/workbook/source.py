@@ -4,7 +4,9 @@ import io
 import re
 import warnings
 import zipfile
+from collections.abc import Mapping
 from pathlib import Path
+from typing import TypeAlias
 
 from openpyxl import Workbook, load_workbook
 from openpyxl.utils import get_column_letter
@@ -25,13 +27,17 @@ _LONGEST_NAME = 31
 _NARROWEST, _WIDEST = 12, 60
 
 
-def opened(path: Path) -> tuple[Workbook, Results]:
+Sheets: TypeAlias = Mapping[str, Worksheet]
+"""The sheets of a copy, by what places call them in the file that is copied."""
+
+
+def opened(path: Path) -> tuple[Workbook, Sheets, Results]:
     """Return a workbook, or the rows of another kind of file as one, and its formulas' results.
 
     Macros are left out; so are pictures and all formats where there is far too much of anything.
     """
     if path.suffix.lower() not in {".xlsx", ".xlsm"}:
-        return _of_tables(path), {}
+        return *_of_tables(path), {}
     data = path.read_bytes()
     if _is_enormous(data):
         data = lean_workbook(data, path.name)
@@ -41,9 +47,10 @@ def opened(path: Path) -> tuple[Workbook, Results]:
         # They tell of drawings and styles that are left out.
         warnings.simplefilter("ignore")
         book = load_workbook(io.BytesIO(data), rich_text=True)
+        sheets = {sheet.title: sheet for sheet in book.worksheets}
         if not has_formulas(book):
-            return book, {}
-        return book, results_of(book, load_workbook(io.BytesIO(data), data_only=True))
+            return book, sheets, {}
+        return book, sheets, results_of(book, load_workbook(io.BytesIO(data), data_only=True))
 
 
 def _is_enormous(data: bytes) -> bool:
@@ -55,12 +62,14 @@ def _is_enormous(data: bytes) -> bool:
         return sum(merged_in(archive.read(part)) for part in parts) > MOST_MERGED
 
 
-def _of_tables(path: Path) -> Workbook:
+def _of_tables(path: Path) -> tuple[Workbook, Sheets]:
     book = Workbook()
     book.remove(book.worksheets[0])
+    sheets: dict[str, Worksheet] = {}
     for table in tables_of(path)[0]:
-        _copy(table, book.create_sheet(sheet_name(table.title)))
-    return book
+        sheets[table.name] = book.create_sheet(sheet_name(table.title))
+        _copy(table, sheets[table.name])
+    return book, sheets
 
 
 def _copy(table: Table, sheet: Worksheet) -> None:

@@ -98,13 +98,27 @@ def may_pass(error: OSError) -> bool:
     return is_in_use(error) or getattr(error, "winerror", None) == _DENIED
 
 
-def is_locked(hold: int, *, unsure: bool) -> bool:
-    """Lock a file and say whether it worked; `unsure` where the drive knows no locks."""
+def lock(hold: int, *, if_no_locks: bool) -> bool:
+    """Lock an open file and say whether it worked; `if_no_locks` where the drive knows none."""
     try:
         _lock(hold)
     except OSError as error:
-        return unsure and error.errno not in {EACCES, EAGAIN, EDEADLK}
+        return if_no_locks and error.errno not in {EACCES, EAGAIN, EDEADLK}
     return True
+
+
+def taken(file: Path) -> int | None:
+    """Return a file, open and locked, or None where another holds it or has just removed it.
+
+    Raises `OSError` if it cannot be opened, or not be looked at.
+    """
+    hold, is_ours = os.open(file, os.O_RDWR | os.O_CREAT), False
+    try:
+        is_ours = lock(hold, if_no_locks=True) and is_there(file, hold)
+    finally:
+        if not is_ours:
+            os.close(hold)
+    return hold if is_ours else None
 
 
 def is_there(file: Path, hold: int) -> bool:
@@ -119,10 +133,9 @@ def _begun(beside: Path) -> tuple[Path, int]:
     for _ in range(_TRIES):
         folder = Path(tempfile.mkdtemp(dir=beside, prefix=_PREFIX))
         with suppress(FileNotFoundError):
-            hold = os.open(folder / _HOLD, os.O_RDWR | os.O_CREAT)
-            if is_locked(hold, unsure=True) and is_there(folder / _HOLD, hold):
+            hold = taken(folder / _HOLD)
+            if hold is not None:
                 return folder, hold
-            os.close(hold)
     raise FileNotFoundError
 
 
@@ -142,7 +155,7 @@ def _clear_one(folder: Path) -> None:
     except FileNotFoundError:
         folder.rmdir()
         return
-    if is_locked(hold, unsure=False):
+    if lock(hold, if_no_locks=False):
         _remove(folder, hold)
     else:
         os.close(hold)

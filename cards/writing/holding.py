@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from cards.writing.aside import is_locked, is_there, may_pass
+from cards.writing.aside import may_pass, taken
 
 _TRIES = 250
 _PAUSE = 0.02
@@ -30,7 +30,7 @@ def held(file: Path) -> Iterator[None]:
 def _awaited(file: Path) -> int:
     for left in reversed(range(_TRIES)):
         try:
-            hold = _taken(file)
+            hold = taken(file)
         except OSError as error:
             if not left or not may_pass(error):
                 raise
@@ -39,15 +39,6 @@ def _awaited(file: Path) -> int:
                 return hold
         time.sleep(_PAUSE)
     raise TimeoutError
-
-
-def _taken(file: Path) -> int | None:
-    """Return the file, open and held, or None where another holds it or has just removed it."""
-    hold = os.open(file, os.O_RDWR | os.O_CREAT)
-    if is_locked(hold, unsure=True) and is_there(file, hold):
-        return hold
-    os.close(hold)
-    return None
 
 
 def _let_go(file: Path, hold: int) -> None:

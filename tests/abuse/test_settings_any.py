@@ -56,7 +56,7 @@ def test_what_a_setting_says_it_can_be_is_taken(setting, data):
         return
     from_sheet, findings = resolve(content((setting.name, value)), {})
     from_option, _ = resolve(content(), {setting.key: value})
-    assert {finding.code for finding in findings} <= {"one-team"}
+    assert {finding.code for finding in findings} <= {"one-team", "fewer-students-than-teams"}
     assert from_sheet == from_option
 
 

@@ -107,3 +107,22 @@ def test_sheets_of_unknown_names_are_content_where_there_is_no_other(
     assert [item.answer for item in content.items] == ["2", "10"]
     assert [row.name.text for row in content.teams] == ["Heron", "Otter"]
     assert codes(content) == [("sheet-left-out", "Read me")]
+
+
+@pytest.mark.parametrize("marks", ["{}", "{}.", "{})"])
+@pytest.mark.parametrize("first", [1, 7])
+def test_a_column_that_only_numbers_the_rows_is_no_side_of_a_card(
+    read_sheets: ReadSheets, marks: str, first: int
+) -> None:
+    sides = [["What digs?", "lugworm"], ["What clings?", "limpet"], ["What wades?", "heron"]]
+    rows = [[marks.format(first + n), *row] for n, row in enumerate(sides)]
+    content = read_sheets({"Sheet1": rows})
+    assert [[item.prompt, item.answer] for item in content.items] == sides
+    assert codes(content) == [("row-numbers", "Sheet1")]
+
+
+def test_numbers_that_count_nothing_are_a_side(read_sheets: ReadSheets) -> None:
+    rows = [[8, "legs", "crab"], [10, "arms", "squid"], [5, "rays", "starfish"]]
+    content = read_sheets({"Sheet1": rows})
+    assert [item.prompt for item in content.items] == ["8", "10", "5"]
+    assert codes(content) == [("columns-without-headings", "Sheet1")]

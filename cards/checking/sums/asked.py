@@ -12,6 +12,8 @@ _LEAD = re.compile(
     r"berechne|rechne|combien font|calcule|calculez|quanto é|quanto são|round)\b:? *"
 )
 _TAIL = re.compile(r"(?: *(?:\bequals?\b|\bmakes?\b|\bequal to|\?|!|:|\.))+$")
+# 3! is 6, whatever else may be meant
+_FACTORIAL = re.compile(r"[\d)] ?!")
 _BLANK = re.compile(r"_+|\.{2,}|…|□|☐|⬜|\[ *\]|\( *\)")
 _TO = r"(?:rounded |correct )?(?:to )?"
 _ROUNDED = re.compile(
@@ -44,6 +46,8 @@ class Asked(Struct, frozen=True):
 
 def asked(prompt: str) -> Asked | None:
     """Return the sum that a prompt sets, in plain signs, or None if it sets none for certain."""
+    if _FACTORIAL.search(prompt):
+        return None
     text, led = _LEAD.subn("", plain_signs(prompt))
     text, rounded = _ROUNDED.subn("", text)
     if "=" in text or led:

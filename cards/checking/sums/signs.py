@@ -44,6 +44,8 @@ _RAISED = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁻", "0123456789-")
 _RAISED_RUN = re.compile("⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+")
 # an x is a sign only where it stands the same way to both sides: "2x - 3" has an unknown in it
 _X = re.compile(r"(?<=[\d)])x(?=[\d(])|(?<=[\d)%] )x(?= [\d(√.-])")
+# A colon in 10:15 - 9:45 divides nothing.
+_TIMES = re.compile(r"\d{1,2}:[0-5]\d(?!\d) ?[-+]|[-+] ?\d{1,2}:[0-5]\d(?!\d)")
 _COLON = re.compile(r"(?<=[\d)]) ?: ?(?=[\d(])")
 
 
@@ -68,8 +70,8 @@ def on_one_line(text: str, spans: Spans) -> str:
 
 
 def with_colons(text: str) -> str:
-    """Return the text with colons between numbers as signs of division."""
-    return _COLON.sub(" ÷ ", text)
+    """Return the text with colons between numbers as signs of division, but for times of day."""
+    return text if _TIMES.search(text) else _COLON.sub(" ÷ ", text)
 
 
 def _written_out(character: str) -> str:

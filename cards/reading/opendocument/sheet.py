@@ -95,8 +95,10 @@ class OpenSheet(Struct):
         cells = {cell.place: cell for cell in self._cells}
         if sum(one.rows for one in self._merged) > _MOST_SPANNED:
             raise too_large(self.file)
-        for cell in list(spanned(self._merged, cells)):
+        for cell, first in list(spanned(self._merged, cells)):
             cells[cell.place] = cell
+            if first in self._doubts:
+                self._doubts[cell.place] = self._doubts[first]
         visible = [cell for cell in cells.values() if cell.place.row not in self.hidden_rows]
         return Table(
             self.title,

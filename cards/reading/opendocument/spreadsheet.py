@@ -23,7 +23,7 @@ def read_opendocument(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[
     """
     archive = opened_archive(data, name)
     _refuse_locked(archive)
-    if _CONTENT not in archive.parts:
+    if not archive.holds(_CONTENT):
         raise UnreadableFileError(damaged(name))
     tables: list[Table] = []
     findings: list[Finding] = []
@@ -35,8 +35,8 @@ def read_opendocument(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[
 
 
 def _refuse_locked(archive: Archive) -> None:
-    locked = _LOCKED_PART in archive.parts
-    if locked or (_MANIFEST in archive.parts and _LOCKED in archive.xml(_MANIFEST)):
+    locked = archive.holds(_LOCKED_PART)
+    if locked or (archive.holds(_MANIFEST) and _LOCKED in archive.xml(_MANIFEST)):
         raise UnreadableFileError(
             f"{archive.name} is locked with a password. "
             "Open it, save a copy without a password, and use the copy."

@@ -40,6 +40,10 @@ class Archive(Struct):
         """The names of the parts, in the order of the archive."""
         return tuple(self._zip.namelist())
 
+    def holds(self, part: str) -> bool:
+        """Say whether there is a part of this name."""
+        return part in self._zip.NameToInfo
+
     def chunks(self, part: str) -> Iterator[bytes]:
         """Yield a part piece by piece, believing nothing that the archive says of its size.
 

@@ -10,7 +10,9 @@ from cards.reading.pictures.svg_parts import SVG, XLINK
 from cards.reading.pictures.svg_tree import svg_tree
 from cards.reading.pictures.unusable import blank, too_large
 
-_LENGTH = re.compile(r"\s*([0-9]*\.?[0-9]+(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*")
+_LENGTH = re.compile(
+    r"\s*((?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*"
+)
 # Pixels in each unit, CSS Values and Units Module Level 3, 5.2.
 _INCH = 96
 _PIXELS = {

@@ -107,14 +107,14 @@ def _ties(archive: Archive, part: str) -> Mapping[str, str]:
     """Return the parts that a part is tied to, by the names of the ties; nothing outside."""
     folder, name = posixpath.split(part)
     ties = posixpath.join(folder, "_rels", f"{name}.rels")
-    if ties not in archive.parts:
+    if not archive.holds(ties):
         return {}
     targets = {
         tie.get("Id", ""): _inner(folder, tie.get("Target", ""))
         for tie in _inside(_parsed(archive, ties), "Relationship")
         if tie.get("TargetMode") != "External"
     }
-    return {tie: target for tie, target in targets.items() if target in archive.parts}
+    return {tie: target for tie, target in targets.items() if archive.holds(target)}
 
 
 def _inner(folder: str, target: str) -> str:

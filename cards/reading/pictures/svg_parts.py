@@ -22,13 +22,13 @@ LINK = "href"
 
 # Anything that is fetched is either written url(…), or imported by a style sheet.
 _FETCHED = re.compile(
-    r"url\(\s*(?![\s'\"]*#)[^)]*\)?|@import[^;]*;?|@font-face\s*\{[^}]*\}?", re.IGNORECASE
+    r"url\((?!\s*['\"]?\s*#)[^)]*\)?|@import[^;]*;?|@font-face\s*\{[^}]*\}?", re.IGNORECASE
 )
 _FILTER = re.compile(r"(?<![\w-])filter\s*:[^;}]*")
 # Comments and escapes could hide what is fetched.
 _HIDING = re.compile(r"/\*.*?(?:\*/|$)|\\", re.DOTALL)
 _DATA = re.compile(r"data:image/(?:png|jpe?g);base64,[A-Za-z0-9+/=\s]*")
-_REFERENCES = re.compile(r"url\(\s*['\"]?#([^)'\"]*)['\"]?\s*\)")
+_REFERENCES = re.compile(r"url\(\s*['\"]?#([^()'\"]*)['\"]?\s*\)")
 
 
 def kept_attributes(given: Mapping[str, str]) -> Iterator[tuple[str, str]]:

@@ -32,7 +32,7 @@ _MOST_DRAWN = 200_000
 _PAGE, _SWITCH = SVG + "foreignObject", SVG + "switch"
 _NAMES = {PictureKind.PNG: "png", PictureKind.JPEG: "jpeg"}
 # A plain document type says nothing; one with declarations of its own may say anything.
-_DOCTYPE = re.compile(r"<!DOCTYPE[^\[>]*>", re.IGNORECASE)
+_DOCTYPE = re.compile(r"<!DOCTYPE[^\[<>]*>", re.IGNORECASE)
 _DECLARED = re.compile(r"<!(?:DOCTYPE|ENTITY|ELEMENT|ATTLIST)", re.IGNORECASE)
 _XML = re.compile(r"^\s*<\?xml[^>]*\?>")
 

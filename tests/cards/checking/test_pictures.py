@@ -31,6 +31,17 @@ def test_a_picture_that_is_not_there_is_found_at_its_cell_with_the_near_miss(tmp
     assert "Did you mean lugworm.png?" in finding.mend
 
 
+def test_a_name_with_another_ending_is_what_was_meant_however_many_are_missing(tmp_path):
+    rows = [("Prompt", "Answer", "Picture")]
+    for n in range(60):
+        (tmp_path / f"IMG_{n:04}.JPG").write_bytes(b"")
+        rows.append((f"What is number {n}?", f"answer {n}", f"img_{n:04}.png"))
+    fill({"Facts": rows}).save(tmp_path / "shore.xlsx")
+    found = [f for f in check(read(tmp_path / "shore.xlsx"), ()) if f.code == "picture-missing"]
+    assert len(found) == 60
+    assert all(f"Did you mean {f.found.upper().replace('PNG', 'JPG')}?" in f.mend for f in found)
+
+
 @pytest.mark.parametrize(
     "name",
     [

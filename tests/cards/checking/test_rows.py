@@ -60,6 +60,7 @@ DEFECTS = [
     ("Facts", ["Legs of a crab", None], "no-answer", "Facts B5"),
     ("Facts", [" ", "6"], "no-prompt", "Facts A5"),
     ("Facts", ["Legs of a crab", "\u00a0"], "no-answer", "Facts B5"),
+    ("Facts", ["Legs of a crab", "____ ____"], "no-answer", "Facts B5"),
     ("Vocabulary", ["whelk", None], "no-prompt", "Vocabulary B5"),
     ("Vocabulary", [None, "a snail"], "no-answer", "Vocabulary A5"),
     ("Questions", [None, "the moon"], "no-prompt", "Questions A3"),

@@ -1,12 +1,16 @@
 """Choices in columns of their own, as quizzes are often kept, and the letter of the right one."""
 
 from collections.abc import Callable
+from datetime import date
+from pathlib import Path
 
 import pytest
+from support.workbooks import fill
 
 from cards.checking import check
 from cards.content import Content
 from cards.finding import UnreadableFileError
+from cards.reading import read
 
 ReadCsv = Callable[..., Content]
 
@@ -114,3 +118,25 @@ def test_other_columns_with_letters_are_what_they_were(read_csv: ReadCsv, headin
     content = read_rows(read_csv, headings, "What clings?,limpet,shore,zone")
     assert "limpet" in {content.items[0].answer, content.items[0].prompt}
     assert content.items[0].wrong == ()
+
+
+def test_a_choice_in_a_column_of_its_own_is_one_whatever_stands_in_it(read_csv: ReadCsv) -> None:
+    row = "Which pair solves it?,x = 1; y = 2,x = 2; y = 1,x = 0; y = 0,A"
+    content = read_rows(read_csv, "Question,A,B,C,Correct", row)
+    assert answers(content) == [("x = 1; y = 2", ("x = 2; y = 1", "x = 0; y = 0"))]
+
+
+def test_what_is_amiss_with_the_right_choice_is_told_at_its_own_cell(tmp_path: Path) -> None:
+    book = fill(
+        {
+            "Quiz": [
+                ["Question", "A", "B", "C", "Correct"],
+                ["What part is it?", date(2026, 4, 3), "a half", "a third", "A"],
+                ["What clings?", "heron", "#N/A", "eel", "B"],
+            ]
+        }
+    )
+    book["Quiz"]["C3"].data_type = "e"
+    book.save(tmp_path / "quiz.xlsx")
+    content = read(tmp_path / "quiz.xlsx")
+    assert {("turned-into-date", "Quiz B2"), ("error-value", "Quiz C3")} <= {*found(content)}

@@ -176,3 +176,18 @@ def test_our_own_sheets_are_ignored_without_a_word(make_workbook: Callable[[Shee
     content = read(make_workbook({"Start here": [["Fairdeal"], ["1. Fill in"]], "Facts": HEADED}))
     assert len(content.items) == 2
     assert codes(content) == []
+
+
+def test_a_merged_formula_without_a_value_is_amiss_in_every_row_it_spans(tmp_path: Path) -> None:
+    parts: dict[str, bytes] = parts_of({"Facts": [["Prompt", "Answer", "Topic"]]})
+    rows = (
+        text_row(1, "Prompt", "Topic", "Answer")
+        + text_row(2, "What is low?", "Tides").replace(
+            "</row>", '<c r="C2"><f>B1&amp;"x"</f></c></row>'
+        )
+        + text_row(3, "What is high?", "Tides")
+    )
+    merged = '<mergeCells count="1"><mergeCell ref="C2:C3"/></mergeCells>'
+    content = read(pack(tmp_path / "w.xlsx", parts | {SHEET: sheet_xml(rows, after=merged)}))
+    errors = [place for code, place in codes(content) if code == "formula-without-value"]
+    assert errors == ["Facts C2", "Facts C3"]

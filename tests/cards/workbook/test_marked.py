@@ -11,6 +11,7 @@ from openpyxl.cell.text import InlineFont
 from openpyxl.comments import Comment
 from openpyxl.styles import Font, PatternFill
 from openpyxl.worksheet.datavalidation import DataValidation
+from support.packed import ods_row, ods_xml, pack
 
 from cards.digest import digest_of
 from cards.finding import Finding, Severity, UnreadableFileError
@@ -249,3 +250,16 @@ def test_a_workbook_that_cannot_be_copied_is_one_line(tmp_path):
     path.write_bytes(b"PK\x03\x04 nothing more")
     with pytest.raises(UnreadableFileError, match="without --mark"):
         marked_copy(path, [finding(2, 1)])
+
+
+@pytest.mark.parametrize(
+    "name", ["Vocabulary for the second half of the term", "Week 1/2", "Why? And how?"]
+)
+def test_a_sheet_whose_name_excel_does_not_allow_is_marked_all_the_same(tmp_path, name):
+    rows = ods_row("Prompt", "Answer") + ods_row("What digs?", "lugworm")
+    sheet = f'<table:table table:name="{name}">{rows}</table:table>'
+    path = pack(tmp_path / "Shore.ods", {"content.xml": ods_xml(sheet)})
+    copy = marked(path, finding(2, 2, sheet=name))
+    (sheet,) = [one for one in copy.worksheets if one["A1"].value == "Prompt"]
+    assert "This is wrong." in sheet["B2"].comment.text
+    assert copy["Findings"]["B5"].hyperlink.location == f"'{sheet.title}'!B2"
