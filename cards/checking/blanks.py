@@ -1,6 +1,6 @@
 """Sides of a card with nothing on them."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
@@ -11,7 +11,7 @@ from cards.reading.doubts import HIDDEN
 _MEND = "Write it in this cell, or clear the row."
 
 
-def no_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def no_prompt(content: Content) -> Iterator[Remark]:
     """Find items without a prompt."""
     hidden = _hidden(content)
     for item in content.items:
@@ -20,7 +20,7 @@ def no_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
             yield Remark(item.prompt_place, "", wrong, _MEND)
 
 
-def no_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def no_answer(content: Content) -> Iterator[Remark]:
     """Find items without an answer."""
     hidden = _hidden(content)
     for item in content.items:

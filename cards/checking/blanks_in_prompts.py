@@ -1,7 +1,7 @@
 """A word before a blank that does not go with the answer."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.plurals import is_one, is_plural
 from cards.checking.rule import Remark
@@ -26,7 +26,7 @@ _VOWEL_LETTERS = "AEFHILMNORSX"
 _STARTS_WITH_ARTICLE = re.compile(r"(?:an?|the)\s", re.IGNORECASE)
 
 
-def article_before_blank(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def article_before_blank(content: Content) -> Iterator[Remark]:
     """Find `a` or `an` before a blank, where the answer as it is spoken wants the other."""
     for item in content.items:
         article = _ARTICLE.search(item.prompt)
@@ -43,7 +43,7 @@ def article_before_blank(content: Content, _team_names: Sequence[str]) -> Iterat
             )
 
 
-def number_before_blank(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def number_before_blank(content: Content) -> Iterator[Remark]:
     """Find `is`, `are` or `a` before a blank, where the answer is plural or singular instead."""
     for item in content.items:
         if not is_english(item.prompt) or _STARTS_WITH_ARTICLE.match(item.answer):

@@ -17,8 +17,8 @@ def check(
 
     Items may only be pinned to the teams named, and prompts may be no harder to read than a grade.
     """
-    every = rules(reading_grade)
-    found = [finding for rule in every for finding in rule.findings(content, team_names)]
+    every = rules(team_names, reading_grade)
+    found = [finding for rule in every for finding in rule.findings(content)]
     # every rule asks for the words of every text; after the last of them nobody does
     words.cache_clear()
     return ranked([*content.findings, *found])

@@ -1,7 +1,7 @@
 """Wrong choices that are not simply wrong."""
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 
 from cards.answers import LONGEST_SYMBOL
 from cards.checking.ranges import first_overlap
@@ -21,7 +21,7 @@ _LETTERS_LONGER = 12
 _LEAST_CHOICES = 2
 
 
-def wrong_choice_is_right(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def wrong_choice_is_right(content: Content) -> Iterator[Remark]:
     """Find wrong choices that are the answer, are also right, or have the answer in them."""
     for item in content.items:
         rights = _rights(item) if item.wrong else {}
@@ -39,7 +39,7 @@ def wrong_choice_is_right(content: Content, _team_names: Sequence[str]) -> Itera
                 )
 
 
-def repeated_choice(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def repeated_choice(content: Content) -> Iterator[Remark]:
     """Find wrong choices that stand twice."""
     for item in content.items:
         seen: set[Words] = set()
@@ -51,7 +51,7 @@ def repeated_choice(content: Content, _team_names: Sequence[str]) -> Iterator[Re
             seen.add(plain)
 
 
-def overlapping_ranges(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def overlapping_ranges(content: Content) -> Iterator[Remark]:
     """Find choices that are ranges and share a number, so that two may be right."""
     for item in content.items:
         found = first_overlap((item.answer, *item.wrong)) if item.wrong else None
@@ -66,7 +66,7 @@ def overlapping_ranges(content: Content, _team_names: Sequence[str]) -> Iterator
             )
 
 
-def longest_is_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def longest_is_answer(content: Content) -> Iterator[Remark]:
     """Find answers that are much the longest choice."""
     for item in content.items:
         if len(item.wrong) < _LEAST_CHOICES:

@@ -19,7 +19,7 @@ _MOST_PAIRS = 2_000
 _OFFERS = re.compile(r"\b(?:or|o|ou|oder|which of|true|false)\b|:", re.IGNORECASE)
 
 
-def answer_in_own_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def answer_in_own_prompt(content: Content) -> Iterator[Remark]:
     """Find items whose prompt has every telling word of the answer, or a form of it."""
     for item in content.items:
         given = _given_away(item)

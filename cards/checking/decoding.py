@@ -1,7 +1,7 @@
 """Text that was read in the wrong encoding somewhere on its way."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.rule import Remark
 from cards.checking.where import also_right_place, topic_place, wrong_place
@@ -24,7 +24,7 @@ _MANGLED = (
 _LOST = "\ufffd"
 
 
-def wrongly_decoded(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def wrongly_decoded(content: Content) -> Iterator[Remark]:
     """Find texts with marks of a wrong encoding: Ã© for é, â€™ for ’, or � for a lost letter."""
     for item in content.items:
         for place, text in dict(_texts(item)).items():

@@ -20,7 +20,7 @@ _MOST_HEADINGS = 150
 """Nobody sorts under more; each heading is held against each."""
 
 
-def one_heading(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def one_heading(content: Content) -> Iterator[Remark]:
     """Find texts whose details have all the same heading: there is nothing to sort."""
     for headings in _texts(content):
         (first, *_more), count = _items(headings), len(_items(headings))
@@ -34,7 +34,7 @@ def one_heading(content: Content, _team_names: Sequence[str]) -> Iterator[Remark
             )
 
 
-def lonely_detail(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def lonely_detail(content: Content) -> Iterator[Remark]:
     """Find headings with one detail only; where that is so of a whole text, it is said once."""
     for headings in _texts(content):
         if len(headings) < 2 or len(_items(headings)) < _FEW:  # noqa: PLR2004 - see one_heading
@@ -52,7 +52,7 @@ def lonely_detail(content: Content, _team_names: Sequence[str]) -> Iterator[Rema
             )
 
 
-def nearly_same_heading(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def nearly_same_heading(content: Content) -> Iterator[Remark]:
     """Find headings that part from an earlier one of the same text by a slip of the typing."""
     for headings in _texts(content):
         for near, item in _slips(headings):
@@ -64,7 +64,7 @@ def nearly_same_heading(content: Content, _team_names: Sequence[str]) -> Iterato
             )
 
 
-def detail_without_topic(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def detail_without_topic(content: Content) -> Iterator[Remark]:
     """Find details that do not say which text they are from, where others do."""
     details = [item for item in content.items if item.kind is Kind.DETAIL]
     if not any(item.topic for item in details):

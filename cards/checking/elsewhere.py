@@ -1,7 +1,7 @@
 """Answers that stand in the prompt of another item."""
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from functools import lru_cache
 
 from cards.checking.names import PROMPT_NAMES
@@ -35,7 +35,7 @@ _COMMON = word_set(
 )
 
 
-def answer_in_other_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def answer_in_other_prompt(content: Content) -> Iterator[Remark]:
     """Find prompts that hold the answer of another item, of a dozen words at most, word for word.
 
     An answer in many prompts is told of once.

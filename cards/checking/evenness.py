@@ -1,7 +1,7 @@
 """Lengths, levels and topics that are strangely uneven, or strangely even."""
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from statistics import median
 
 from msgspec.structs import replace
@@ -23,7 +23,7 @@ _MOST_LONELY = 3
 _FEW_BELOW = 3
 
 
-def uneven_length(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def uneven_length(content: Content) -> Iterator[Remark]:
     """Find answers far longer than those usual on their sheet."""
     sheets: dict[str, list[Item]] = defaultdict(list)
     for item in content.items:
@@ -43,7 +43,7 @@ def uneven_length(content: Content, _team_names: Sequence[str]) -> Iterator[Rema
                 )
 
 
-def same_level(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def same_level(content: Content) -> Iterator[Remark]:
     """Find a Level column that says the same in every row, which then decides nothing."""
     written = [item for item in content.items if item.level_place]
     leveled = written or [item for item in content.items if item.level is not Level.MEDIUM]
@@ -58,7 +58,7 @@ def same_level(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]
     )
 
 
-def topic_once(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def topic_once(content: Content) -> Iterator[Remark]:
     """Find sheets whose topics seem to stand for the rows below them as well.
 
     The first row has one, at least half have none, and none comes twice. What a detail without
@@ -82,7 +82,7 @@ def topic_once(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]
             )
 
 
-def lonely_topic(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def lonely_topic(content: Content) -> Iterator[Remark]:
     """Find topics with one item only, at most three of them."""
     topics: dict[str, list[Item]] = defaultdict(list)
     for item in content.items:

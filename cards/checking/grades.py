@@ -25,9 +25,7 @@ def flesch_kincaid_grade(*, words: int, sentences: int, syllables: int) -> float
     return 0.39 * words / sentences + 11.8 * syllables / words - 15.59
 
 
-def hard_to_read(
-    content: Content, _team_names: Sequence[str], *, grade: int | None
-) -> Iterator[Remark]:
+def hard_to_read(content: Content, *, grade: int | None) -> Iterator[Remark]:
     """Find English prompts above a school grade; without one, those far above the rest."""
     items = [item for item in content.items if _can_be_graded(item)]
     estimates = [_grade(item.prompt, estimated_syllables) for item in items]

@@ -1,7 +1,7 @@
 """Word banks in which one word stands out."""
 
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator
 
 from cards.checking.plurals import is_plural
 from cards.checking.rule import Remark
@@ -12,19 +12,19 @@ from cards.quoting import quoted
 _LEAST = 6
 
 
-def number_among_words(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def number_among_words(content: Content) -> Iterator[Remark]:
     """Find the one number among words, or the one word among numbers."""
     return _odd_ones(content, _is_number, "a number", "a word")
 
 
-def plural_among_singular(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def plural_among_singular(content: Content) -> Iterator[Remark]:
     """Find the one plural, unless Also right has the singular too."""
     for item in _lone(content, lambda item: is_plural(item.answer)):
         if not _names_singular(item):
             yield _remark(item, "in the plural", "in the singular")
 
 
-def capital_among_small(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def capital_among_small(content: Content) -> Iterator[Remark]:
     """Find the one word with a capital among words in small letters, or the other way round."""
     return _odd_ones(content, _is_capital, "written with a capital", "written in small letters")
 

@@ -1,6 +1,6 @@
 """Exercises: how hard they are, and whether everyone can take part."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.rule import Remark
 from cards.content import Content
@@ -13,7 +13,7 @@ from cards.reading.near import near_miss
 _WORDS = [word for words in EFFORT_WORDS.values() for word in words.split(", ")]
 
 
-def unknown_effort(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def unknown_effort(content: Content) -> Iterator[Remark]:
     """Find efforts that are none of the words known; a blank one counts as moderate."""
     for row in content.exercises:
         if row.effort and effort_called(row.effort.text) is None:
@@ -27,7 +27,7 @@ def unknown_effort(content: Content, _team_names: Sequence[str]) -> Iterator[Rem
             )
 
 
-def no_gentler_option(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def no_gentler_option(content: Content) -> Iterator[Remark]:
     """Find exercises without a gentler option; where none has any, that is said once."""
     lacking = [row for row in content.exercises if row.gentler is None]
     mend = (
@@ -44,7 +44,7 @@ def no_gentler_option(content: Content, _team_names: Sequence[str]) -> Iterator[
         yield Remark(row.name.place, name, wrong, mend)
 
 
-def same_exercise(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def same_exercise(content: Content) -> Iterator[Remark]:
     """Find exercises that are listed before under the same name."""
     first: dict[str, Place] = {}
     for row in content.exercises:

@@ -21,7 +21,7 @@ _MOST_WORDS = 60
 _SIGNS = re.compile(r"[+−×÷=<>≤≥%√°^*/²³→←&#]|(?<!\w)[-–]")
 
 
-def nearly_same_prompt(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def nearly_same_prompt(content: Content) -> Iterator[Remark]:
     """Find prompts that part from an earlier one only by a slip of the typing."""
     for first, item in near_pairs(content.items):
         prompt, answer = PROMPT_NAMES[item.kind], ANSWER_NAMES[first.kind]

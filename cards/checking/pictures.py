@@ -15,7 +15,7 @@ _MOST_LIKENED = 20
 SUFFIXES = (".png", ".jpg", ".jpeg", ".svg")
 
 
-def missing_picture(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def missing_picture(content: Content) -> Iterator[Remark]:
     """Find pictures that are no file in the workbook's folder; no file is opened."""
     folder = content.folder
     if folder is None:

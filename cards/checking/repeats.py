@@ -1,6 +1,6 @@
 """One prompt in several rows."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from msgspec import Struct, field
 
@@ -12,7 +12,7 @@ from cards.item import Item
 from cards.quoting import quoted
 
 
-def same_item(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def same_item(content: Content) -> Iterator[Remark]:
     """Find items whose prompt and answer stand in a row before."""
     for item, before in _with_those_before(content):
         twin = before.first.get(answered(item))
@@ -26,7 +26,7 @@ def same_item(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
             )
 
 
-def same_prompt_other_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def same_prompt_other_answer(content: Content) -> Iterator[Remark]:
     """Find items whose prompt stands in a row before, with an answer that is not right here."""
     for item, before in _with_those_before(content):
         rival = _rival(item, before)

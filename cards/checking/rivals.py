@@ -19,7 +19,7 @@ _MOST_ACCEPTING = 50
 _MEND = "Word the one more narrowly, or choose another answer, so that each blank has one word."
 
 
-def same_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def same_answer(content: Content) -> Iterator[Remark]:
     """Find answers that stand before, under another prompt.
 
     Numbers, yes and no repeat themselves, and so do the answers of a sheet that sorts things.
@@ -39,7 +39,7 @@ def same_answer(content: Content, _team_names: Sequence[str]) -> Iterator[Remark
         )
 
 
-def right_for_another(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def right_for_another(content: Content) -> Iterator[Remark]:
     """Find answers that Also right of another item accepts, once for each pair of items."""
     order = {id(item): number for number, item in enumerate(content.items)}
     for item, rival in _accepting(list(_in_banks(content))):

@@ -1,6 +1,6 @@
 """What a rule is."""
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator
 
 from msgspec import Struct
 
@@ -19,7 +19,7 @@ class Remark(Struct, frozen=True):
 
 
 class Rule(Struct, frozen=True):
-    """A rule: a function that looks at all of the content and the names of the teams.
+    """A rule: a function that looks at all of the content.
 
     `source` is the publication that advises it, or says that it is common practice.
     """
@@ -27,11 +27,11 @@ class Rule(Struct, frozen=True):
     code: str
     severity: Severity
     source: str
-    remarks: Callable[[Content, Sequence[str]], Iterable[Remark]]
+    remarks: Callable[[Content], Iterable[Remark]]
 
-    def findings(self, content: Content, team_names: Sequence[str]) -> Iterator[Finding]:
+    def findings(self, content: Content) -> Iterator[Finding]:
         """Yield what the rule finds."""
-        for remark in self.remarks(content, team_names):
+        for remark in self.remarks(content):
             yield Finding(
                 self.code, self.severity, remark.place, remark.found, remark.wrong, remark.mend
             )

@@ -1,5 +1,6 @@
 """All rules of checking, in one table."""
 
+from collections.abc import Sequence
 from functools import partial
 
 from cards.checking.blanks import no_answer, no_prompt
@@ -45,7 +46,6 @@ _RULES = (
     Rule("no-prompt", Severity.ERROR, _PRACTICE, no_prompt),
     Rule("no-answer", Severity.ERROR, _PRACTICE, no_answer),
     Rule("same-prompt-other-answer", Severity.ERROR, _PRACTICE, same_prompt_other_answer),
-    Rule("unknown-team", Severity.ERROR, _PRACTICE, unknown_team),
     Rule("picture-missing", Severity.ERROR, _PRACTICE, missing_picture),
     Rule("wrong-sum", Severity.ERROR, _PRACTICE, wrong_sum),
     Rule("same-item", Severity.WARNING, _PRACTICE, same_item),
@@ -82,7 +82,16 @@ _RULES = (
 )
 
 
-def rules(reading_grade: int | None = None) -> tuple[Rule, ...]:
-    """Return every rule; prompts are to be no harder to read than a grade, where one is given."""
+def rules(team_names: Sequence[str] = (), reading_grade: int | None = None) -> tuple[Rule, ...]:
+    """Return every rule, of which two are about the deck.
+
+    Items may only be pinned to the teams named; prompts are to be no harder to read than a grade,
+    where one is given.
+    """
+    of_teams = partial(unknown_team, team_names=team_names)
     at_grade = partial(hard_to_read, grade=reading_grade)
-    return (*_RULES, Rule("hard-to-read", Severity.NOTE, _GRADE, at_grade))
+    return (
+        *_RULES,
+        Rule("unknown-team", Severity.ERROR, _PRACTICE, of_teams),
+        Rule("hard-to-read", Severity.NOTE, _GRADE, at_grade),
+    )

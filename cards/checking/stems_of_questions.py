@@ -1,7 +1,7 @@
 """Words in a question or a choice that make it harder to read than to answer."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.rule import Remark
 from cards.checking.where import wrong_place
@@ -20,7 +20,7 @@ _NEGATIVE = re.compile(r"\b(?:not|except)\b|(?<=\w)n['’]t\b")
 _ABSOLUTE = re.compile(r"\b(?:never|always)\b", re.IGNORECASE)
 
 
-def all_of_the_above(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def all_of_the_above(content: Content) -> Iterator[Remark]:
     """Find `all of the above`, `none of these` and their like among the choices."""
     for item in content.items:
         for place, text in _choices(item):
@@ -34,7 +34,7 @@ def all_of_the_above(content: Content, _team_names: Sequence[str]) -> Iterator[R
                 )
 
 
-def unstressed_negative(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def unstressed_negative(content: Content) -> Iterator[Remark]:
     """Find questions that turn on a `not` or `except` in small letters."""
     for item, word in _found(content, _NEGATIVE):
         yield Remark(
@@ -45,7 +45,7 @@ def unstressed_negative(content: Content, _team_names: Sequence[str]) -> Iterato
         )
 
 
-def absolute_word(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def absolute_word(content: Content) -> Iterator[Remark]:
     """Find questions with `never` or `always`, for which somebody may know an exception."""
     for item, word in _found(content, _ABSOLUTE):
         yield Remark(

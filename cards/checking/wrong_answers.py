@@ -1,7 +1,7 @@
 """Wrong answers that are written as one."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.rule import Remark
 from cards.checking.where import wrong_place
@@ -14,7 +14,7 @@ _LEAST_PARTS = 3
 _MOST_WORDS = 3
 
 
-def several_in_one(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def several_in_one(content: Content) -> Iterator[Remark]:
     """Find the only wrong answer of an item if it is a list of short texts with commas between.
 
     Where the right answer has commas as well, a list is what is asked for.

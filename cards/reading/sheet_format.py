@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from math import isfinite
 from typing import TYPE_CHECKING
 
+from cards.reading.limits import LAST_COLUMN
 from cards.reading.table import Row
 
 if TYPE_CHECKING:
@@ -11,7 +12,6 @@ if TYPE_CHECKING:
 
 # How far down, in rows that are not blank, such a row is looked for: titles may stand above it.
 _DEPTH = 5
-_MOST_COLUMNS = 16_384
 
 
 def hidden_columns(sheet: "Worksheet") -> frozenset[int]:
@@ -20,7 +20,7 @@ def hidden_columns(sheet: "Worksheet") -> frozenset[int]:
     return frozenset(
         number
         for column in hidden
-        for number in range(column.min or 1, min(column.max or 0, _MOST_COLUMNS) + 1)
+        for number in range(column.min or 1, min(column.max or 0, LAST_COLUMN) + 1)
     )
 
 

@@ -26,7 +26,6 @@ class Purpose(StrEnum):
     TEAMS = "teams"
     DECK = "deck"
     EXERCISES = "exercises"
-    OURS = "ours"
     UNKNOWN = "unknown"
 
 
@@ -77,10 +76,9 @@ def sheets_of(tables: Sequence[Table]) -> tuple[Sheet, ...]:
     that we write ourselves, to explain or to tell what was found, do not count.
     """
     theirs = [table for table in tables if not _is_ours(table)]
-    ours = tuple(Sheet(table, Purpose.OURS) for table in tables if _is_ours(table))
     if len(theirs) == 1:
-        return (*ours, _alone(theirs[0]))
-    return (*ours, *_weighed(tuple(_sheet(table) for table in theirs)))
+        return (_alone(theirs[0]),)
+    return _weighed(tuple(_sheet(table) for table in theirs))
 
 
 def _is_ours(table: Table) -> bool:

@@ -4,7 +4,7 @@ Nothing is ever run: a small grammar reads numbers and signs, and what it does n
 The grammar is loaded for content with numbers only.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from cards.checking.rule import Remark
 from cards.content import Content
@@ -13,7 +13,7 @@ LONGEST = 200
 """A text with more letters than this is no sum."""
 
 
-def wrong_sum(content: Content, _team_names: Sequence[str]) -> Iterator[Remark]:
+def wrong_sum(content: Content) -> Iterator[Remark]:
     """Find sums whose answer is not what they come to; what is not plain arithmetic is left."""
     for item in content.items:
         if _may_be_sum(item.prompt) and _may_be_sum(item.answer):

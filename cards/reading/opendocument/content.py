@@ -1,6 +1,5 @@
 """The content of an OpenDocument spreadsheet, read element by element."""
 
-import re
 from collections.abc import Mapping
 
 from cards.reading.limits import MOST_CELLS, too_large, too_many_cells
@@ -11,7 +10,6 @@ from cards.style import TextStyle
 
 _MOST_ELEMENTS = 1_000_000
 _MOST_BLANKS = 1_000
-_NUMBER = re.compile(r"[0-9]{1,7}")
 _TABLE, _ROW = name("table:table"), name("table:table-row")
 _CELL, _COVERED = name("table:table-cell"), name("table:covered-table-cell")
 _COLUMN, _HEADER_ROWS = name("table:table-column"), name("table:table-header-rows")

@@ -4,13 +4,19 @@ from msgspec import Struct, field
 
 from cards.content import Cell
 from cards.place import Place
-from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_large, too_many_cells, too_many_rows
+from cards.reading.limits import (
+    LAST_COLUMN,
+    MOST_CELLS,
+    MOST_ROWS,
+    too_large,
+    too_many_cells,
+    too_many_rows,
+)
 from cards.reading.merged import Merged, spanned
 from cards.reading.opendocument.cell import OpenCell
 from cards.reading.table import Doubt, Table, rows_of
 from cards.style import Spans
 
-_MOST_COLUMNS = 16_384
 _MOST_SPANNED = 500_000
 _Seen = tuple[str, Spans, Doubt | None]
 
@@ -38,7 +44,7 @@ class OpenSheet(Struct):
 
     def add_columns(self, count: int, *, hidden: bool) -> None:
         """Go past the formats of some columns."""
-        last = min(self.column + count, _MOST_COLUMNS + 1)
+        last = min(self.column + count, LAST_COLUMN + 1)
         if hidden:
             self.hidden_columns.update(range(self.column, last))
         self.column = last
@@ -52,7 +58,7 @@ class OpenSheet(Struct):
         """Add `count` cells that show the same and span `rows` rows."""
         seen = cell.seen()
         if seen[0]:
-            if count > _MOST_COLUMNS:
+            if count > LAST_COLUMN:
                 raise too_large(self.file)
             self._line.update(dict.fromkeys(range(self.column, self.column + count), seen))
             if rows > 1:

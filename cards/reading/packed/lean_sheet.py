@@ -12,6 +12,7 @@ from msgspec import Struct, field
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import (
+    LAST_ROW,
     MIB,
     MOST_CELLS,
     MOST_KEPT_BYTES,
@@ -52,7 +53,6 @@ MOST_MERGED = 100_000
 
 # Each is compared with all the others.
 _MOST_RANGES = 4_000
-_LAST_ROW = 1_048_576
 _NEVER = re.compile(rb"(?!)")
 
 
@@ -119,7 +119,7 @@ def runs_in(xml: bytes) -> int:
 
 def merged_in(xml: bytes) -> int:
     """Return how many cells of a sheet are merged with others, however far down that is."""
-    ranges = (clipped(ref.decode(), _LAST_ROW) for ref in _MERGED.findall(xml))
+    ranges = (clipped(ref.decode(), LAST_ROW) for ref in _MERGED.findall(xml))
     return sum(one.area for one in ranges if one)
 
 

@@ -16,7 +16,7 @@ def remarks(prompt, answer, also_right=(), **more):
     item = Item(
         prompt, answer, Kind.FACT, Level.EASY, "", **places, also_right=tuple(also_right), **more
     )
-    return list(wrong_sum(Content("Sums", (item,), (), (), (), ""), ()))
+    return list(wrong_sum(Content("Sums", (item,), (), (), (), "")))
 
 
 # worked by hand
