@@ -1,6 +1,8 @@
 """What was found in cells as they come from the file."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
+
+from msgspec import Struct
 
 from cards.content import Cell
 from cards.finding import Finding, Severity
@@ -13,36 +15,102 @@ HIDDEN = "hidden-by-format"
 """The code of what is found where a side of a card seems blank and is not."""
 
 
+class _Doubtful(Struct, frozen=True):
+    """What is to be said of a doubt; `{text}` stands for what the cell shows, `{quoted}` quoted."""
+
+    code: str
+    wrong: str
+    mend: str
+    severity: Severity = Severity.WARNING
+
+    def about(self, cell: Cell) -> Finding:
+        wrong = self.wrong.format(text=cell.text, quoted=quoted(cell.text))
+        return Finding(self.code, self.severity, cell.place, cell.text, wrong, self.mend)
+
+
+_OF_TEXTS: Mapping[Doubt, _Doubtful] = {
+    Doubt.NO_VALUE: _Doubtful(
+        "formula-without-value",
+        "This cell holds a formula, but the file does not say what it comes to.",
+        "Open the workbook in your spreadsheet program and save it.",
+        Severity.ERROR,
+    ),
+    Doubt.ERROR_VALUE: _Doubtful(
+        "error-value",
+        "The formula in this cell does not work out: it shows {text}.",
+        "Mend the formula, or write the text itself.",
+        Severity.ERROR,
+    ),
+    Doubt.DATE: _Doubtful(
+        "turned-into-date",
+        "This cell holds a date, shown as {quoted}; "
+        "spreadsheet programs make dates of such things as 3/4.",
+        "If it is not meant as a date, format the cell as text and write it again.",
+    ),
+}
+_STRUCK = _Doubtful(
+    "struck-out",
+    "Text in this cell is struck out, and would be printed as if it stood.",
+    "Delete it, or take the line away.",
+)
+_NO_PICTURE = _Doubtful(
+    "picture-by-formula",
+    "The picture of this cell comes from a formula or is the cell's own value, "
+    "and such cannot be read: the card has none.",
+    "Write the name of the picture's file in the cell, or place the picture over the cells.",
+)
+_OF_FIELDS: Mapping[Doubt, _Doubtful] = {
+    Doubt.TORN: _Doubtful(
+        "quotation-mark-astray",
+        'A field of this row begins with a quotation mark (") that does not end it, '
+        "so marks or parts of the text may be lost.",
+        'Write two ("") for each mark within a field, or save the file as .xlsx.',
+    ),
+    Doubt.GUESSED: _Doubtful(
+        "encoding-guessed",
+        "The file does not say how its letters are written; as Western European they make "
+        "{quoted} here.",
+        "If that is not what you wrote, save the file as “CSV UTF-8” or .xlsx.",
+    ),
+    Doubt.SHIFTED: _Doubtful(
+        "comma-within-text",
+        "This field begins with a blank and a small letter, as after a comma within a text.",
+        "If the comma belongs to the text, put the whole text in quotation marks.",
+    ),
+}
+
+
 def doubt_findings(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:
     """Yield what may be amiss with the cells of a row that make its item."""
-    texts = {columns.prompt, columns.answer, *columns.also_right, *columns.wrong}
-    others = {columns.topic, columns.level, columns.team} - {None}
     for column, cell in row.cells.items():
         # a choice stands where its letter did, and its doubt stayed where it was
         doubt = table.doubts.get(cell.place)
-        if doubt is None:
-            continue
-        if doubt in UNREADABLE and column in texts | others:
-            yield from cell_doubt(cell, doubt)
-        elif doubt in UNREADABLE and column == columns.picture:
-            yield _no_picture(cell)
-        elif doubt is Doubt.DATE and column in texts:
-            yield _date(cell)
-        elif doubt is Doubt.TORN:
-            yield _torn(cell)
-        elif doubt is Doubt.GUESSED:
-            yield _guessed(cell)
-        elif doubt is Doubt.SHIFTED and column <= columns.last:
-            yield _shifted(cell)
-        elif doubt is Doubt.STRUCK and column in texts | {columns.topic}:
-            yield _struck(cell)
+        doubtful = _doubtful(doubt, column, columns) if doubt else None
+        if doubtful:
+            yield doubtful.about(cell)
     yield from _hidden_sides(table, row, columns)
+
+
+def _doubtful(doubt: Doubt, column: int, columns: Columns) -> _Doubtful | None:
+    """Return what is to be said of a doubt in a column, or None where it does not matter there."""
+    texts = {columns.prompt, columns.answer, *columns.also_right, *columns.wrong}
+    if doubt in UNREADABLE and column == columns.picture:
+        return _NO_PICTURE
+    if doubt in UNREADABLE and column in {columns.topic, columns.level, columns.team}:
+        return _OF_TEXTS[doubt]
+    if doubt is Doubt.STRUCK:
+        return _STRUCK if column in texts | {columns.topic} else None
+    if doubt in _OF_TEXTS:
+        return _OF_TEXTS[doubt] if column in texts else None
+    if doubt is Doubt.SHIFTED and column > columns.last:
+        return None
+    return _OF_FIELDS.get(doubt)
 
 
 def cell_doubt(cell: Cell, doubt: Doubt) -> Iterator[Finding]:
     """Yield what may be amiss with the text of a cell that is read."""
     if doubt in _OF_TEXTS:
-        yield _OF_TEXTS[doubt](cell)
+        yield _OF_TEXTS[doubt].about(cell)
 
 
 def _hidden_sides(table: Table, row: Row, columns: Columns) -> Iterator[Finding]:
@@ -60,103 +128,4 @@ def _hidden(place: Place) -> Finding:
         "",
         "This cell is not blank, but its number format shows nothing of what it holds.",
         "Give the cell another number format, such as General, so that it shows.",
-    )
-
-
-def _no_value(cell: Cell) -> Finding:
-    return Finding(
-        "formula-without-value",
-        Severity.ERROR,
-        cell.place,
-        cell.text,
-        "This cell holds a formula, but the file does not say what it comes to.",
-        "Open the workbook in your spreadsheet program and save it.",
-    )
-
-
-def _error_value(cell: Cell) -> Finding:
-    return Finding(
-        "error-value",
-        Severity.ERROR,
-        cell.place,
-        cell.text,
-        f"The formula in this cell does not work out: it shows {cell.text}.",
-        "Mend the formula, or write the text itself.",
-    )
-
-
-def _no_picture(cell: Cell) -> Finding:
-    return Finding(
-        "picture-by-formula",
-        Severity.WARNING,
-        cell.place,
-        cell.text,
-        "The picture of this cell comes from a formula or is the cell's own value, "
-        "and such cannot be read: the card has none.",
-        "Write the name of the picture's file in the cell, or place the picture over the cells.",
-    )
-
-
-def _date(cell: Cell) -> Finding:
-    return Finding(
-        "turned-into-date",
-        Severity.WARNING,
-        cell.place,
-        cell.text,
-        f"This cell holds a date, shown as {quoted(cell.text)}; "
-        "spreadsheet programs make dates of such things as 3/4.",
-        "If it is not meant as a date, format the cell as text and write it again.",
-    )
-
-
-_OF_TEXTS: Mapping[Doubt, Callable[[Cell], Finding]] = {
-    Doubt.NO_VALUE: _no_value,
-    Doubt.ERROR_VALUE: _error_value,
-    Doubt.DATE: _date,
-}
-
-
-def _shifted(cell: Cell) -> Finding:
-    return Finding(
-        "comma-within-text",
-        Severity.WARNING,
-        cell.place,
-        cell.text,
-        "This field begins with a blank and a small letter, as after a comma within a text.",
-        "If the comma belongs to the text, put the whole text in quotation marks.",
-    )
-
-
-def _struck(cell: Cell) -> Finding:
-    return Finding(
-        "struck-out",
-        Severity.WARNING,
-        cell.place,
-        cell.text,
-        "Text in this cell is struck out, and would be printed as if it stood.",
-        "Delete it, or take the line away.",
-    )
-
-
-def _torn(cell: Cell) -> Finding:
-    return Finding(
-        "quotation-mark-astray",
-        Severity.WARNING,
-        cell.place,
-        cell.text,
-        'A field of this row begins with a quotation mark (") that does not end it, '
-        "so marks or parts of the text may be lost.",
-        'Write two ("") for each mark within a field, or save the file as .xlsx.',
-    )
-
-
-def _guessed(cell: Cell) -> Finding:
-    return Finding(
-        "encoding-guessed",
-        Severity.WARNING,
-        cell.place,
-        cell.text,
-        f"The file does not say how its letters are written; as Western European they make "
-        f"{quoted(cell.text)} here.",
-        "If that is not what you wrote, save the file as “CSV UTF-8” or .xlsx.",
     )
