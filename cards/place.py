@@ -20,7 +20,7 @@ class Place(Struct, frozen=True, order=True):
         return f"{column_letters(self.column)}{self.row}"
 
     def __str__(self) -> str:
-        return f"{self.sheet} {self.cell}".strip()
+        return f"{' '.join(self.sheet.splitlines())} {self.cell}".strip()
 
 
 def column_letters(column: int) -> str:

@@ -191,3 +191,11 @@ def test_a_merged_formula_without_a_value_is_amiss_in_every_row_it_spans(tmp_pat
     content = read(pack(tmp_path / "w.xlsx", parts | {SHEET: sheet_xml(rows, after=merged)}))
     errors = [place for code, place in codes(content) if code == "formula-without-value"]
     assert errors == ["Facts C2", "Facts C3"]
+
+
+def test_a_place_is_told_in_one_line_whatever_a_sheet_is_called(tmp_path: Path) -> None:
+    parts: dict[str, bytes] = parts_of({"Facts": [["Prompt", "Answer"], ["Tides a day", None]]})
+    name = "xl/workbook.xml"
+    parts |= {name: parts[name].replace(b'"Facts"', b'"Facts&#10;error   Facts"')}
+    (finding,) = check(read(pack(tmp_path / "w.xlsx", parts)), ())
+    assert str(finding.place) == "Facts error   Facts B2"
