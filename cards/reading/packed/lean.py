@@ -7,6 +7,7 @@ import io
 import re
 import zipfile
 from collections.abc import Iterable
+from html import unescape
 
 from cards.finding import UnreadableFileError
 from cards.reading.limits import MIB, too_large
@@ -42,6 +43,10 @@ _LOOKS = (
     *(b"fills", b"borders", b"cellStyleXfs", b"cellStyles"),
     *(b"dxfs", b"tableStyles", b"colors", b"extLst"),
 )
+_FORMAT = re.compile(rb"""formatCode\s*=\s*("[^"]*"|'[^']*')""")
+# openpyxl searches each for dates, once for every style that has it.
+_LONGEST_FORMAT = 255
+_MOST_GROUPS = 48
 _LOOK = re.compile(rb"<(?:alignment|protection|color|family|charset|scheme)\b[^<>]*/>")
 
 
@@ -75,8 +80,15 @@ def _lean_part(archive: Archive, part: str) -> bytes:
     if WORKBOOK.search(part):
         return _without(other, _ASIDE)
     if _STYLES.search(part):
-        return _LOOK.sub(b"", _without(other, _LOOKS))
+        return _FORMAT.sub(_sane_format, _LOOK.sub(b"", _without(other, _LOOKS)))
     return other
+
+
+def _sane_format(found: re.Match[bytes]) -> bytes:
+    """Return the format of a number, or the general one for what no program offers."""
+    code = unescape(found[1][1:-1].decode(errors="replace"))
+    is_sane = len(code) <= _LONGEST_FORMAT and max(map(code.count, '["')) <= _MOST_GROUPS
+    return found[0] if is_sane else b'formatCode="General"'
 
 
 def _without(xml: bytes, tags: Iterable[bytes]) -> bytes:
