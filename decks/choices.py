@@ -10,6 +10,8 @@ from cards.place import column_letters
 from cards.raised import written_out
 
 _NUMBER = re.compile(r"[-−]?\d+(?:[.,]\d+)?")
+# 12,000 and 12 000 are twelve thousand; 0,500 is a half
+_THOUSANDS = re.compile(r"(?<![\d.,])(?=[1-9])\d{1,3}(?:[,\s]\d{3})+(?![\d,])")
 _POINTS_AT_CHOICES = re.compile(
     r"\b(?:which|what|who|one|two|all|none|any) of (?:these|those|the following|them)\b"
     r"|\bthe following\b|\b(?:the )?(?:choices|options) (?:below|above)\b",
@@ -40,7 +42,7 @@ def _speaks_of_others(choice: str) -> bool:
 
 
 def _size(choice: str) -> float:
-    number = _NUMBER.match(choice)
+    number = _NUMBER.match(_THOUSANDS.sub(lambda found: re.sub(r"[,\s]", "", found[0]), choice))
     return float(number[0].replace(",", ".").replace("−", "-")) if number else 0
 
 

@@ -11,6 +11,7 @@ from msgspec import Struct
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
 from decks.record import RECORD, DamagedRecordError, Recorded, read_record
+from decks.shelf import is_number
 
 
 class Earlier(Struct, frozen=True):
@@ -78,7 +79,7 @@ def _folders(shelf: Path) -> list[Path]:
 
 
 def _may_be_deck(folder: Path) -> bool:
-    return folder.name.isdecimal() or (folder / RECORD).exists()
+    return is_number(folder.name) or (folder / RECORD).exists()
 
 
 def _order(folder: Path) -> tuple[bool, int, str]:

@@ -28,6 +28,11 @@ def shelf_of(workbook: Path, out: Path | None = None) -> Path:
     return (out or workbook.parent) / f"{workbook.stem} decks"
 
 
+def is_number(name: str) -> bool:
+    """Say whether a folder of this name is called as a deck is."""
+    return name.isdecimal() and len(name) <= LONGEST_NUMBER
+
+
 def next_number(shelf: Path, after: int = 0) -> int:
     """Return one more than the highest number that anything on the shelf has, and than `after`.
 
@@ -35,7 +40,7 @@ def next_number(shelf: Path, after: int = 0) -> int:
     """
     with _told(shelf):
         names = {entry.name for entry in shelf.iterdir()} if shelf.exists() else set()
-    taken = [int(name) for name in names if name.isdecimal() and len(name) <= LONGEST_NUMBER]
+    taken = [int(name) for name in names if is_number(name)]
     number = max([*taken, after]) + 1
     while _name(number) in names:
         number += 1

@@ -9,6 +9,7 @@ from decks.bank import Guide
 from decks.dealing import Deal
 from decks.deck import Card
 from decks.lesson import Lesson
+from decks.recipe import Ink
 from decks.team import Team, make_teams
 
 
@@ -33,6 +34,7 @@ def labelled(hands: Sequence[Sequence[Item]], *, run_on: bool) -> tuple[tuple[Ca
     return tuple(cards)
 
 
-def owners_called(word: str, count: int) -> tuple[Team, ...]:
+def owners_called(word: str, count: int, ink: Ink) -> tuple[Team, ...]:
     """Return owners that are no teams, such as Round 1 and Round 2, each with an ink of its own."""
-    return make_teams([f"{word} {n}" for n in range(1, count + 1)], [None] * count)
+    names = [f"{word} {n}" for n in range(1, count + 1)]
+    return make_teams(names, [None] * count, on_stock=ink is Ink.STOCK)

@@ -31,12 +31,11 @@ def stories_of(items: Sequence[Item]) -> tuple[Story, ...]:
     for item in items:
         names.setdefault(folded(item.topic), item.topic)
         headings = topics.setdefault(folded(item.topic), {})
-        names.setdefault(answered(item), item.answer)
         headings.setdefault(answered(item), []).append(item)
     return tuple(
         Story(
             names[topic],
-            tuple((names[heading], tuple(details)) for heading, details in headings.items()),
+            tuple((details[0].answer, tuple(details)) for details in headings.values()),
         )
         for topic, headings in topics.items()
     )

@@ -27,7 +27,7 @@ def rounds(
     hands = labelled(calling_order(items, count, generator, share_of), run_on=True)
     moves = order_exercises(exercises, len(items), generator)
     called = Called(tuple(_called(hand, moves) for hand in hands))
-    return Arrangement(owners_called("Round", len(hands)), hands, lesson=called)
+    return Arrangement(owners_called("Round", len(hands), recipe.ink), hands, lesson=called)
 
 
 def _called(hand: Sequence[Card], moves: Sequence[Exercise]) -> tuple[Call, ...]:

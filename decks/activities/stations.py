@@ -27,5 +27,7 @@ def stations(
     placed = at_bases(parted)
     hands = labelled(placed, run_on=False)
     return Arrangement(
-        owners_called("Set", count), hands, lesson=Bases(tuple(tuple(each) for each in placed))
+        owners_called("Set", count, recipe.ink),
+        hands,
+        lesson=Bases(tuple(tuple(each) for each in placed)),
     )

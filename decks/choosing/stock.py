@@ -100,15 +100,27 @@ def level_ranges(stock: Stock, count: int, mix: Sequence[int] | None) -> tuple[R
 
 def most_for_mix(stock: Stock, mix: Sequence[int]) -> int:
     """Return the largest number of cards whose levels can meet the mix, or 0 if none can."""
+    totals = _by_level(stock)
     for count in range(sum(stock.have), 0, -1):
-        levels = level_ranges(stock, count, mix)
-        least = [max(span.least, span.held(stock.must)) for span in levels]
-        most = [min(span.most, span.held(stock.have)) for span in levels]
+        levels = level_ranges(totals, count, mix)
+        least = [max(span.least, span.held(totals.must)) for span in levels]
+        most = [min(span.most, span.held(totals.have)) for span in levels]
         if sum(least) <= count <= sum(most) and all(
             a <= b for a, b in zip(least, most, strict=True)
         ):
             return count
     return 0
+
+
+def _by_level(stock: Stock) -> Stock:
+    """Return the same with one group a level: more does not matter where only levels do."""
+    have, must = Counter[int](), Counter[int]()
+    for group, number, held in zip(stock.groups, stock.have, stock.must, strict=True):
+        have[group.level] += number
+        must[group.level] += held
+    levels = sorted(have)
+    groups = tuple(Group(level, "", 0) for level in levels)
+    return Stock(groups, tuple(have[n] for n in levels), tuple(must[n] for n in levels))
 
 
 def topic_ranges(

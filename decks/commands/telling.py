@@ -1,5 +1,6 @@
 """What the terminal says of a build: few lines, places first, the mend beside the fault."""
 
+from collections.abc import Iterator
 from pathlib import Path
 
 from cards.finding import Finding
@@ -109,8 +110,8 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
         notes.append(f"{counted(left_out, 'row')} with errors left out.")
     if others := len(seen.items) - len(seen.asked):
         notes.append(_not_asked(others, deck.recipe.activity))
-    if deck.recipe.deal is Dealing.COPIES and any(item.team for item in seen.items):
-        notes.append("Every team gets every card, also those that the Team column sets to one.")
+    if any(item.team for item in seen.items):
+        notes += _pinned(deck)
     if deck.recipe.activity is Activity.COLLECT and not is_enough(deck):
         notes.append(advice(deck))
     if deck.choice:
@@ -119,6 +120,14 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     if deck.deal and len(seen.asked) >= len(deck.hands):
         notes += deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])
     return notes
+
+
+def _pinned(deck: Deck) -> Iterator[str]:
+    """Say where rows that are set to one team are for all."""
+    if deck.owners != deck.recipe.teams:
+        yield f"The cards of a {deck.owner_word} are for all teams: the Team column has no effect."
+    elif deck.recipe.deal is Dealing.COPIES:
+        yield "Every team gets every card, also those that the Team column sets to one."
 
 
 def _seen_before(deck: Deck, earlier: History | None) -> list[str]:

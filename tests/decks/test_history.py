@@ -132,3 +132,9 @@ def test_a_shelf_that_may_not_be_looked_into_is_named(tmp_path):
             earlier_decks(tmp_path)
     finally:
         tmp_path.chmod(0o700)
+
+
+def test_a_folder_that_is_called_by_its_date_is_no_damaged_deck(tmp_path):
+    shelve(tmp_path, 1, [LUGWORM])
+    (tmp_path / "20260105").mkdir()
+    assert earlier_decks(tmp_path).findings == ()

@@ -54,6 +54,15 @@ def test_the_study_guide_and_the_call_sheet_have_them_too(made):
     assert calls.count("B. horse") == 2  # among the choices, and under what to accept
 
 
+def test_answer_keys_have_the_letter_that_a_student_may_have_written(made):
+    texts = pages(
+        made("--choices", "shown", "--guide", "class", "--support", "none") / "teacher.pdf"
+    )
+    keys = [page for page in texts if "Answer key" in page]
+    assert len(keys) > 1
+    assert all("B. horse" in page and "B. 10" in page for page in keys)
+
+
 def test_a_lost_card_is_printed_again_with_its_choices(made):
     deck = made("--choices", "shown")
     done = fairdeal("reprint", deck, "--cards", "1-2")

@@ -55,10 +55,9 @@ def _is_folder(path: Path) -> bool:
 
 def marks_in(folder: Path, deck: Deck) -> Marks:
     """Return the marks in a deck's folder as `read_marks` does; what cannot be read is found."""
-    if not _files(folder, (*_WORKBOOKS, *_TEXTS)):
-        return Marks()
     try:
-        return read_marks(folder, deck)
+        any_files = _files(folder, (*_WORKBOOKS, *_TEXTS))
+        return read_marks(folder, deck) if any_files else Marks()
     except UnreadableFileError as error:
         wrong = "The marks of this deck could not be read, and do not count."
         place = Place(f"{folder.parent.name}/{folder.name}")
@@ -67,10 +66,20 @@ def marks_in(folder: Path, deck: Deck) -> Marks:
 
 
 def _files(folder: Path, endings: Sequence[str]) -> list[Path]:
-    """Return the files of marks in a folder: first the one that came with the deck."""
+    """Return the files of marks in a folder: first the one that came with the deck.
+
+    Raises `UnreadableFileError` where the folder may not be looked into.
+    """
+    try:
+        paths = list(folder.iterdir())
+    except OSError as error:
+        raise UnreadableFileError(
+            f"The marks in {folder} could not be looked at: {error.strerror or error}. "
+            "Let the folder be read."
+        ) from error
     found = [
         path
-        for path in folder.iterdir()
+        for path in paths
         if path.suffix.lower() in endings
         and path.stem.casefold().startswith(_STEM)
         and not path.name.startswith(".")

@@ -9,7 +9,7 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.lesson import Bases
 from decks.lesson.crowd import crowd
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.base_words import how_hard, most_get, steps
 from decks.press.teacher.keys import FIGURE, title_block
 from decks.press.teacher.table import Column, cell, table
@@ -86,7 +86,7 @@ def _set(items: Sequence[Item], deck: Deck, width: float) -> list[Block]:
             cell(columns[1], (styled_of(item, back=False, fractions=fractions), BODY)),
             cell(
                 columns[2],
-                (styled_of(item, back=True, fractions=fractions), STRONG),
+                (as_printed(item, deck.recipe, back=True), STRONG),
                 (f"also: {', '.join(item.also_right)}" if item.also_right else "", NOTE),
             ),
             cell(columns[3], (item.topic or "no topic", NOTE), (_level(item.level), NOTE)),

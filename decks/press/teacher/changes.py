@@ -9,7 +9,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.marks.estimate import STRENGTH
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
@@ -111,7 +111,7 @@ def _table(
         [
             cell(columns[0], (labels[item], FIGURE)),
             cell(columns[1], (styled_of(item, back=False, fractions=fractions), BODY)),
-            cell(columns[2], (styled_of(item, back=True, fractions=fractions), STRONG)),
+            cell(columns[2], (as_printed(item, deck.recipe, back=True), STRONG)),
             cell(columns[3], (_right(plan, item), NOTE)),
         ]
         for item in items

@@ -8,7 +8,7 @@ from decks.bank.telling import about_cards, about_guessing, about_last_blank, ab
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
     BODY,
@@ -24,7 +24,6 @@ from decks.press.type.setting import (
 from decks.recipe import (
     Activity,
     Dealing,
-    Fractions,
     Recipe,
     Support,
     cards_are_the_bank,
@@ -51,7 +50,7 @@ def card_key(deck: Deck, width: float) -> list[Block]:
     for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
         if not alike:
             blocks.append(_team_head(deck.owners[team].name, team, width))
-        blocks += _cards(hand, deck.recipe.fractions, width, words=words)
+        blocks += _cards(hand, deck.recipe, width, words=words)
     return blocks
 
 
@@ -78,7 +77,7 @@ def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
         if len(guide.parts) > 1:
             head = paragraph(f"Part {n + 1}", width, STRONG)
             blocks.append(Block(head, space=14, with_next=True))
-        blocks += _blanks(part, labels, deck.recipe.fractions, width)
+        blocks += _blanks(part, labels, deck.recipe, width)
         blocks += _notes(_about_part(deck.recipe, guide, n), width)
     if cards_are_the_bank(deck.recipe):
         blocks += _notes([about_cards(guide)], width)
@@ -86,7 +85,7 @@ def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
 
 
 def _blanks(
-    part: GuidePart, labels: Mapping[Item, str], fractions: Fractions, width: float
+    part: GuidePart, labels: Mapping[Item, str], recipe: Recipe, width: float
 ) -> list[Block]:
     columns = [
         Column("Blank", 42),
@@ -97,8 +96,8 @@ def _blanks(
     rows = [
         [
             cell(columns[0], (str(blank), FIGURE)),
-            _clue(columns[1], item, fractions),
-            _answer(columns[2], item, fractions),
+            _clue(columns[1], item, recipe),
+            _answer(columns[2], item, recipe),
             cell(columns[3], (labels[item], NOTE)),
         ]
         for blank, item in enumerate(part.blanks, start=1)
@@ -135,9 +134,7 @@ def _notes(texts: Sequence[str], width: float) -> list[Block]:
     return [Block(paragraph(text, width, NOTE), space=5) for text in texts if text]
 
 
-def _cards(
-    hand: tuple[Card, ...], fractions: Fractions, width: float, *, words: bool
-) -> list[Block]:
+def _cards(hand: tuple[Card, ...], recipe: Recipe, width: float, *, words: bool) -> list[Block]:
     """Return the cards of a hand; `words` says that words are in front, and no clue behind."""
     columns = [
         Column("Card", 42),
@@ -150,7 +147,7 @@ def _cards(
     rows = [
         [
             cell(columns[0], (card.label, FIGURE)),
-            *_front_and_back(columns[1:3], card.item, fractions, words=words),
+            *_front_and_back(columns[1:3], card.item, recipe, words=words),
             cell(
                 columns[3],
                 (card.item.topic or "no topic", NOTE),
@@ -163,19 +160,19 @@ def _cards(
 
 
 def _front_and_back(
-    columns: Sequence[Column], item: Item, fractions: Fractions, *, words: bool
+    columns: Sequence[Column], item: Item, recipe: Recipe, *, words: bool
 ) -> list[Frame]:
     if words:
-        return [_answer(columns[0], item, fractions), _clue(columns[1], item, fractions)]
-    return [_clue(columns[0], item, fractions), _answer(columns[1], item, fractions)]
+        return [_answer(columns[0], item, recipe), _clue(columns[1], item, recipe)]
+    return [_clue(columns[0], item, recipe), _answer(columns[1], item, recipe)]
 
 
-def _clue(column: Column, item: Item, fractions: Fractions) -> Frame:
-    return cell(column, (styled_of(item, back=False, fractions=fractions), BODY))
+def _clue(column: Column, item: Item, recipe: Recipe) -> Frame:
+    return cell(column, (styled_of(item, back=False, fractions=recipe.fractions), BODY))
 
 
-def _answer(column: Column, item: Item, fractions: Fractions) -> Frame:
-    answer = styled_of(item, back=True, fractions=fractions)
+def _answer(column: Column, item: Item, recipe: Recipe) -> Frame:
+    answer = as_printed(item, recipe, back=True)
     return cell(column, (answer, STRONG), (_also(item.also_right), NOTE))
 
 

@@ -6,6 +6,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.lesson import Bases
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
+from decks.press.teacher.how.counts import where_answers_are
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
 from decks.press.type.setting import HEADING, NOTE, STRONG, TEXT_ASCENT, Style, paragraph, width_of
@@ -52,7 +53,8 @@ def _how(deck: Deck, bases: Bases) -> str:
     seconds = 60 * deck.recipe.minutes / stops
     return (
         "Each group starts at the base in its first column. At the base they read, agree, answer "
-        "and turn the card; at the signal all walk on together, one column to the right. "
+        f"and look at {where_answers_are(deck)}; at the signal all walk on together, one column to "
+        "the right. "
         f"{counted(stops, 'stop')} in {counted(deck.recipe.minutes, 'minute')} are "
         f"{_time(seconds)} each, with the walk. {_other_sets(bases, seconds)}"
     )

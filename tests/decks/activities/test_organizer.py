@@ -3,8 +3,9 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from support.texts import TEXTS, headed, organizer_deck
+from support.texts import TEXTS, details_of, headed, organizer_deck
 
+from decks.activities.organizer import stories_of
 from decks.recipe import Dealing
 
 
@@ -54,3 +55,8 @@ def test_the_labels_do_not_follow_the_headings(seed):
     deck = organizer_deck({"Shore": headed(A=6, B=6, C=6)}, seed=seed)
     headings = [card.item.answer for card in deck.hands[0]]
     assert headings != sorted(headings)
+
+
+def test_a_heading_is_spelt_as_it_is_even_where_a_text_is_called_the_same():
+    (story,) = stories_of(details_of({"SALT MARSH": {"Salt marsh": ["Plants stand in the sea"]}}))
+    assert (story.topic, story.headings[0][0]) == ("SALT MARSH", "Salt marsh")

@@ -5,8 +5,8 @@ from hypothesis import strategies as st
 from strategies import TEAMS, card
 
 from decks.activities import make_deck
-from decks.recipe import Activity, Recipe, Sets
-from decks.team import make_teams
+from decks.recipe import Activity, Ink, Recipe, Sets
+from decks.team import MOST_TEAMS, make_teams, stock_name
 
 
 def stations(items, **more):
@@ -42,3 +42,10 @@ def test_a_label_is_the_number_of_the_base(rows, sets):
     for hand, laid in zip(deck.hands, deck.lesson.sets, strict=True):
         assert [one.label for one in hand] == [str(n) for n in range(1, len(hand) + 1)]
         assert [one.item for one in hand] == list(laid)
+
+
+def test_no_set_is_printed_on_black_paper():
+    items = [card(n, 1, "A") for n in range(24)]
+    for sets in range(1, MOST_TEAMS + 1):
+        owners = stations(items, rounds=sets, ink=Ink.STOCK).owners
+        assert "black" not in {stock_name(owner) for owner in owners}

@@ -24,3 +24,16 @@ def test_the_sheet_that_an_activity_needs_is_named(tmp_path, sheets, activity, n
         make(path, {"activity": activity, "teams": "1"}, out=tmp_path, skip_errors=False)
     assert needed in str(refused.value)
     assert [file.name for file in tmp_path.iterdir()] == ["shore.xlsx"]
+
+
+def test_rows_set_to_a_team_are_told_of_where_all_teams_have_the_cards(tmp_path):
+    rows = [
+        ("Prompt", "Answer", "Team"),
+        ("What digs?", "lugworm", "Heron"),
+        ("Wades?", "heron", ""),
+    ]
+    path = tmp_path / "shore.xlsx"
+    fill({"Facts": rows, "Teams": [("Team",), ("Heron",), ("Otter",)]}).save(path)
+    said = "\n".join(make(path, {"activity": "rounds"}, out=tmp_path, skip_errors=False))
+    assert "the Team column has no effect" in said
+    assert "Every team gets every card" not in said

@@ -87,6 +87,13 @@ def test_a_file_that_is_not_there_is_an_expected_failure(tmp_path):
     assert marks_in(tmp_path, deck()).is_empty
 
 
+def test_a_folder_that_cannot_be_looked_into_does_not_stop_what_reads_many_decks(tmp_path):
+    (tmp_path / "01").write_bytes(b"a file in its place")
+    (found,) = marks_in(tmp_path / "01", deck()).findings
+    assert found.code == "marks-not-read"
+    assert "could not be looked at" in found.mend
+
+
 def test_a_damaged_file_does_not_stop_what_reads_many_decks(tmp_path):
     (tmp_path / "marks.xlsx").write_bytes(b"PK\x03\x04 no more")
     (found,) = marks_in(tmp_path, deck()).findings

@@ -15,7 +15,7 @@ from decks.press.teacher.how.counts import (
     told,
 )
 from decks.press.teacher.how.play import Part, Play
-from decks.recipe import cards_are_the_bank
+from decks.recipe import Sides, cards_are_the_bank
 from decks.words import counted
 
 
@@ -46,11 +46,12 @@ def _needs(deck: Deck) -> tuple[str, ...]:
 
 def _setting(deck: Deck) -> tuple[str, ...]:
     away = metres(deck.recipe.walk)
+    up = "front" if deck.recipe.sides is Sides.FRONTS else "team mark"
     return (
         "A home for every team along one side, an arm’s length apart: a table with its guides.",
         (
             f"The cards {away} away, along the other side: on tables, benches or sills, never on "
-            "the floor. All teams’ cards mixed, team mark up, none on another."
+            f"the floor. All teams’ cards mixed, {up} up, none on another."
         ),
         "You are the catcher, in the middle; later a student, a new one every few minutes.",
     )

@@ -3,9 +3,19 @@
 from decks.deck import Deck
 from decks.lesson import Telling
 from decks.press.handouts.comparing import meet_other_texts, shared_stories
-from decks.press.teacher.how.counts import a_team, cards_file, hands, lost, spread, told
+from decks.press.teacher.how.counts import (
+    a_team,
+    answers_needed,
+    cards_file,
+    hands,
+    lost,
+    spread,
+    told,
+    where_answers_are,
+)
 from decks.press.teacher.how.play import Part, Play
 from decks.press.type.pages import page_paper
+from decks.recipe import Sides
 from decks.words import counted, listed
 
 SORTING, BUILDING = 0.2, 0.4
@@ -37,6 +47,7 @@ def _needs(deck: Deck, telling: Telling) -> tuple[str, ...]:
     return (
         f"The text itself for everyone: {_texts(telling)}",
         f"{cards_file(deck)}, cut: {cards}",
+        *answers_needed(deck),
         *_sheets(telling, paper, len(deck.recipe.teams)),
         "Pencils, colours for symbols, a clock, a stop signal; the checking grid of this file",
     )
@@ -86,13 +97,14 @@ def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
 
 def _steps(deck: Deck, telling: Telling) -> tuple[Part, ...]:
     minutes = deck.recipe.minutes
+    turn = "look" if deck.recipe.sides is Sides.FRONTS else "turn the cards"
     sorting, building = (max(1, round(share * minutes)) for share in (SORTING, BUILDING))
     visiting = max(1, minutes - sorting - building)
     return (
         Part(
             f"Sort, {sorting} min",
             "Read the text. Lay the detail cards in groups that belong together and find a heading "
-            "for each. Then turn the cards: the back has the heading of the text.",
+            f"for each. Then {turn}: {where_answers_are(deck)} has the heading of the text.",
         ),
         Part(
             "Main idea",

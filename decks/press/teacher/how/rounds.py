@@ -3,7 +3,14 @@
 from decks.deck import Deck
 from decks.lesson import Call, Called
 from decks.lesson.timing import about_time
-from decks.press.teacher.how.counts import a_team, cards_file, lost, points, spread
+from decks.press.teacher.how.counts import (
+    a_team,
+    cards_file,
+    lost,
+    points,
+    spread,
+    where_answers_are,
+)
 from decks.press.teacher.how.play import Part, Play
 from decks.recipe import Points
 from decks.words import counted
@@ -66,7 +73,7 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
         Part(
             "Call",
             "Read the question out twice, from the card or the call sheet. The card may be shown; "
-            "its back is for you.",
+            f"{where_answers_are(deck)} is for you.",
         ),
         Part(
             "Heads together",

@@ -10,6 +10,7 @@ from decks.press.teacher.how.counts import (
     lost,
     points,
     spread,
+    where_answers_are,
 )
 from decks.press.teacher.how.play import Part, Play
 from decks.recipe import Sides
@@ -136,8 +137,8 @@ def _answer(deck: Deck) -> str:
         check = "turn the card and look"
     return (
         f"At the base read the question, say the answer aloud, {check}. Right: a stroke on "
-        "your slip, once for every card. Not right: say it again from the back; that makes safe "
-        "too, without a stroke."
+        "your slip, once for every card. Not right: say it again from "
+        f"{where_answers_are(deck)}; that makes safe too, without a stroke."
     )
 
 

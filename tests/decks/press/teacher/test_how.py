@@ -110,6 +110,12 @@ def test_the_size_of_a_team_is_that_of_the_class_divided(activity, students, tol
     assert class_told(made) == f"4 teams · {students} students, {told} a team"
 
 
+@pytest.mark.parametrize("activity", Activity)
+def test_cards_without_backs_are_not_told_to_be_turned(activity):
+    said = words(deck_for(activity, sides=Sides.FRONTS))
+    assert not [told for told in ("the back", "its back", "team mark", "turn the") if told in said]
+
+
 def test_a_team_is_never_told_to_be_of_nobody():
     assert a_team(deck_for(Activity.COLLECT, teams=12, students=5)) == (1, 1)
 
