@@ -33,7 +33,6 @@ from decks.press.type.setting import (
 )
 from decks.words import percent
 
-SHOWS = "what-it-shows"
 INDENT = 14.0
 FIGURE = Style(10.5)
 LABEL = Style(10.5, strong=True, tone="quiet")

@@ -117,6 +117,16 @@ def _styled(number: str, font: str) -> bytes:
     return _with({"xl/styles.xml": _STYLES.replace(old[0], new)})
 
 
+def _formatted(code: str) -> bytes:
+    """Return a workbook of very many styles with one number format."""
+    old = re.search("(?<=<cellXfs).*?</cellXfs>", _STYLES, re.DOTALL)
+    assert old
+    formats = f'<numFmts count="1"><numFmt numFmtId="200" formatCode="{code}"/></numFmts><fonts'
+    styles = '<xf numFmtId="200"/>' * 20_000
+    xml = _STYLES.replace(old[0], f">{styles}</cellXfs>").replace("<fonts", formats, 1)
+    return _with({"xl/styles.xml": xml})
+
+
 def _frozen(rows: str) -> bytes:
     pane = f'<pane ySplit="{rows}" topLeftCell="A2" state="frozen"/>'
     views = f'<sheetViews><sheetView workbookViewId="0">{pane}</sheetView></sheetViews>'
@@ -240,6 +250,9 @@ WORKBOOKS = {
             for n, kind in enumerate(("s", "b", "e", "str", "inlineStr", "zz"), start=9)
         )
     ),
+    "format-of-brackets.xlsx": _formatted("[" * 30_000),
+    "format-of-255-brackets.xlsx": _formatted("&#91;" * 255),
+    "format-of-quotes.xlsx": _formatted("&quot;" * 30_000),
     "odd-styles.xlsx": _rows(_cell("A9", s="-5") + _cell("B9", s="999999") + _cell("C9", s="x")),
     "escapes.xlsx": _rows(
         _cell("A9", "<is><t>_x0000__xD800__x005F_x000D_ _xFFFF_</t></is>", t="inlineStr")
