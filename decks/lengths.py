@@ -112,14 +112,17 @@ def read_measure(text: str) -> CardMeasure | None:
     return CardMeasure(width, height) if fits else None
 
 
+_LAST_UNIT = re.compile(r"""(?<![a-z])[a-z]+$|["″”'′’]$""")
+
+
 def read_margins(text: str) -> Margins | None:
     """Return margins from one length for all, or from four: top, right, bottom, left; or None."""
     parts = [part for part in re.split(r"[;,]\s+|\s*;\s*", _plain(text)) if part]
-    last = re.search(UNIT.replace("\\s*", "") + "$", parts[-1]) if parts else None
+    last = _LAST_UNIT.search(parts[-1]) if parts else None
     if not last:
         return None
     lengths = [
-        read_length(part if re.search(r"\D$", part) else part + last[1], 0, MOST_MARGIN)
+        read_length(part if re.search(r"\D$", part) else part + last[0], 0, MOST_MARGIN)
         for part in parts
     ]
     if len(lengths) == 1:

@@ -40,11 +40,12 @@ def _harder(recipe: Recipe, changed: Recipe, items: Sequence[Item]) -> Iterator[
             "harder, and holds better. If it is too much, build with Support set to hints.",
         )
     if changed.closer_words:
+        more = changed.extra_words > recipe.extra_words
+        instead = f" instead of {recipe.extra_words}" if more else ""
         yield Means(
-            "More and closer extra words",
-            f"Each word bank has up to {counted(changed.extra_words, 'extra word')} instead of "
-            f"{recipe.extra_words}, those most easily taken for an answer: less is won by "
-            "crossing off and by guessing.",
+            "More and closer extra words" if more else "Closer extra words",
+            f"Each word bank has up to {counted(changed.extra_words, 'extra word')}{instead}, "
+            "those most easily taken for an answer: less is won by crossing off and by guessing.",
         )
     if _has_two_ways(recipe, items):
         yield Means(

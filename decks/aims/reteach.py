@@ -45,8 +45,9 @@ def reteach(
 def _nothing(history: History) -> str:
     if any(past.missed for past in history.past.values()):
         return (
-            "The workbook no longer has the items that were missed as they were then, so there is "
-            "nothing to reteach. Put their rows back, or take another aim: --aim harder."
+            "No row that this deck can ask holds what was missed as it was then, so there is "
+            "nothing to reteach. Put the rows back, mend their errors, or choose the activity that "
+            "asks them; or take another aim: --aim harder."
         )
     if history.marked:
         return "By its marks the class missed nothing: take another aim, such as --aim harder."

@@ -77,8 +77,10 @@ def _left_out(plan: Plan) -> Iterator[str]:
             "--aim reteach goes over what was missed."
         )
     if plan.gone:
-        rows = counted(plan.gone, "missed item is", "missed items are")
-        yield f"{rows} no longer in the workbook as it was."
+        yield (
+            f"{counted(plan.gone, 'missed item')} left out: this deck asks no row that says the "
+            "same as it did then."
+        )
 
 
 def _misses(plan: Plan) -> Iterator[str]:
@@ -102,7 +104,10 @@ def _misses(plan: Plan) -> Iterator[str]:
         side = "above" if plan.choice.share > plan.target else "below"
         off = 100 * abs(plan.choice.share - plan.target)
         yield f"That is {off:.0f} points {side} the target: {_proof(target)}."
-    if plan.recipe.mix and goals["level"].reached:
+    level = goals.get("level")
+    if plan.recipe.mix and level is None:
+        yield "Mix has no effect here: what was missed comes back, whatever its level."
+    elif plan.recipe.mix and plan.target is not None and level and level.reached:
         yield "The mix and the target cannot both be had; the target goes first."
 
 

@@ -72,7 +72,8 @@ def _blocked(stock: Stock, levels: Sequence[Range]) -> Iterator[str]:
             noun = counted(must, f"{name} item is", f"{name} items are")
             yield (
                 f"{noun} set to be in, where the mix has room for {level.most or 'none'}. "
-                "Set fewer of them to a team (column Team), or change the mix."
+                "Change the mix, or let fewer be set to a team (column Team) or come back as "
+                "missed."
             )
 
 

@@ -2,11 +2,15 @@
 
 import math
 import random
+from collections import defaultdict, deque
 from collections.abc import Sequence
+from heapq import heapify, heappop, heappush
 
 from cards.item import Item, Level
+from decks.choices import choices_of
 from decks.dealing import ShareOf, share_by_level
 from decks.lesson.exercises import Exercise, seconds_of
+from decks.recipe import Choices
 
 MOST_A_ROUND = 10
 WORDS_A_SECOND = 2.5
@@ -20,12 +24,14 @@ GOOD_END = 0.75
 """The least expected share of the last question of all, so that most finish on a success."""
 
 
-def seconds_to_allow(item: Item, exercise: Exercise) -> int:
+def seconds_to_allow(item: Item, exercise: Exercise, choices: Choices = Choices.HIDDEN) -> int:
     """Return the seconds from reading a question out to the cards going up, in steps of five.
 
-    Reading aloud, a huddle that is longer for a harder question, the exercise, and showing.
+    Reading aloud, with the choices where they are shown, a huddle that is longer for a harder
+    question, the exercise, and showing.
     """
-    words = len(item.prompt.split())
+    said = [item.prompt, *(choices_of(item) if choices is Choices.SHOWN else ())]
+    words = sum(len(text.split()) for text in said)
     seconds = words / WORDS_A_SECOND + HUDDLE[item.level] + seconds_of(exercise) + SHOWING
     return 5 * math.ceil(seconds / 5)
 
@@ -70,18 +76,26 @@ def _topics_mixed(rising: Sequence[Item]) -> list[Item]:
     """Reorder items within each level so that neighbours differ in topic as often as can be."""
     ordered: list[Item] = []
     for level in sorted({item.level for item in rising}):
-        waiting = [item for item in rising if item.level is level]
-        while waiting:
-            before = ordered[-1].topic if ordered else None
-            left = _counts(waiting)
-            chosen = max(waiting, key=lambda item: (item.topic != before, left[item.topic]))
-            waiting.remove(chosen)
-            ordered.append(chosen)
+        waiting: dict[str, deque[tuple[int, Item]]] = defaultdict(deque)
+        for place, item in enumerate(rising):
+            if item.level is level:
+                waiting[item.topic].append((place, item))
+        _take_in_turn(waiting, ordered)
     return ordered
 
 
-def _counts(items: Sequence[Item]) -> dict[str, int]:
-    counts: dict[str, int] = {}
-    for item in items:
-        counts[item.topic] = counts.get(item.topic, 0) + 1
-    return counts
+def _take_in_turn(waiting: dict[str, deque[tuple[int, Item]]], ordered: list[Item]) -> None:
+    """Take the items of topics, always of another topic where one is left, of the fullest first."""
+    fullest = [(-len(queue), queue[0][0], topic) for topic, queue in waiting.items()]
+    heapify(fullest)
+    while fullest:
+        held = [heappop(fullest)]
+        if ordered and held[0][2] == ordered[-1].topic and fullest:
+            held.append(heappop(fullest))
+        *_, topic = held.pop()
+        queue = waiting[topic]
+        ordered.append(queue.popleft()[1])
+        if queue:
+            held.append((-len(queue), queue[0][0], topic))
+        for one in held:
+            heappush(fullest, one)

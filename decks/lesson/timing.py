@@ -47,12 +47,12 @@ def about_time(called: Called, minutes: int) -> str:
     count = max(1, calls_within(called, minutes))
     if count < len(calls):
         call = f"call {_advised(called, count)}"
-        return f"{taken} You asked for {minutes}: {call}, or build with {counted(count, 'card')}."
+        return f"{taken} With Minutes at {minutes}: {call}, or build with {counted(count, 'card')}."
     spare = minutes * 60 - seconds_in_all(calls)
     more = int(spare * len(calls) / seconds_in_all(calls))
     if more < WORTH_ADDING:
         return taken
-    return f"{taken} You asked for {minutes}: there is time for {more} more questions."
+    return f"{taken} With Minutes at {minutes} there is time for {more} more questions."
 
 
 def _advised(called: Called, count: int) -> str:

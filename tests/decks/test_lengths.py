@@ -107,3 +107,8 @@ def test_any_text_is_a_length_or_none(text):
 def test_a_measure_reads_back_as_it_is_told(width, height):
     measure = CardMeasure(round(width, 1), round(height, 1))
     assert read_measure(str(measure)) == measure
+
+
+def test_margins_of_thousands_of_letters_are_refused_at_once():
+    # a search that begins anew at each letter would take the square of the time: many minutes
+    assert read_margins("a" * 400_000 + "1") is None

@@ -278,3 +278,12 @@ def test_a_card_that_fills_its_paper_is_printed_on_that_paper_only(deck):
     done = fairdeal("reprint", folder, "--cards", "1", "--paper", "letter")
     assert done.returncode == 2
     assert "It fits on index-4x6: choose it with --paper." in done.stderr
+
+
+def test_what_has_no_back_is_printed_again_however_long_its_answer_is(tmp_path):
+    rows = ["Question,Answer", f"Which words?,{'word ' * 400}", "What digs?,lugworm"]
+    (tmp_path / "long.csv").write_text("\n".join(rows), encoding="utf-8")
+    built = fairdeal("build", tmp_path / "long.csv", "--teams", "2", "--sides", "fronts")
+    assert built.returncode == 0, built.stderr
+    done = fairdeal("reprint", tmp_path / "long decks" / "01", "--all")
+    assert done.returncode == 0, done.stderr

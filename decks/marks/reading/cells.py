@@ -13,6 +13,7 @@ from cards.reading.table import Doubt, Row, Table
 from cards.reading.wordings import TOTALS
 
 _NUMBER = re.compile(r"([-−–]?)(\d{1,9})(?:[.,](\d{1,9}))?")
+_THOUSANDS = 3
 _MARKS = {"0": 0, "1": 1}
 _SUMS = frozenset((*keys_of(TOTALS), *keys_of("all, altogether, all together, every")))
 
@@ -46,7 +47,9 @@ class Sheet(Struct):
         if not text or self._doubted(row, column):
             return None
         number = _NUMBER.fullmatch(text)
-        if number and not number[1] and not (number[3] or "").strip("0"):
+        # 1,000 is a thousand or one, as the country is
+        is_plain = number and not number[1] and len(number[3] or "") != _THOUSANDS
+        if number and is_plain and not (number[3] or "").strip("0"):
             return int(number[2])
         place = self.place(row, column)
         negative = number and number[1] and (int(number[2]) or (number[3] or "").strip("0"))

@@ -92,7 +92,8 @@ def why_not_printed(deck: Deck, cards: Sequence[Card], grid: Grid) -> str | None
 
     What is printed was proofread when the deck was built; a record can have been changed since.
     """
-    shapes = [shape for shape in shapes_of(grid, deck.recipe) if shape.shows is not Shows.OWNER]
+    sides = shapes_of(grid, deck.recipe)[: 1 if grid.sides is Sides.FRONTS else 2]
+    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
     names = [deck.recipe.title, *(owner.name for owner in deck.owners)]
     if any(unprintable(name) for name in names):
         return "a name has characters that the cards’ typeface has no letters for"

@@ -3,10 +3,13 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from support.texts import TEXTS, details_of, headed, organizer_deck
 
+from cards.style import Span, TextStyle
 from decks.activities.organizer import stories_of
-from decks.recipe import Dealing
+from decks.press.handouts.forms.plan import headings_of
+from decks.recipe import Dealing, Support
 
 
 def topics(deck):
@@ -55,6 +58,14 @@ def test_the_labels_do_not_follow_the_headings(seed):
     deck = organizer_deck({"Shore": headed(A=6, B=6, C=6)}, seed=seed)
     headings = [card.item.answer for card in deck.hands[0]]
     assert headings != sorted(headings)
+
+
+def test_two_headings_that_are_written_alike_have_a_place_each():
+    hundred, power = details_of({"Numbers": {"102": ["more than a hundred"], "10": ["ten tens"]}})
+    power = replace(power, answer="102", answer_spans=(Span(2, 3, TextStyle.RAISED),))
+    (story,) = stories_of([hundred, power])
+    for support in Support:
+        assert [place.number for place in headings_of(story, support)] == [1, 2]
 
 
 def test_a_heading_is_spelt_as_it_is_even_where_a_text_is_called_the_same():

@@ -69,6 +69,12 @@ def test_with_nothing_missed_there_is_nothing_to_reteach():
 def test_missed_items_that_are_no_longer_in_the_workbook_are_told_of():
     plan = plan_for(unit=[item for item in UNIT if item is not MISSED[0]])
     assert plan.gone == 1
-    assert "1 missed item is no longer in the workbook as it was." in plan.sentences
-    with pytest.raises(NothingToReteachError, match="no longer has"):
+    assert any("1 missed item left out" in told for told in plan.sentences)
+    with pytest.raises(NothingToReteachError, match="No row that this deck can ask"):
         plan_for(unit=[card(200, Level.EASY)])
+
+
+def test_a_mix_has_no_effect_and_that_is_said():
+    plan = plan_for(mix=(40, 40, 20))
+    assert set(plan.due) == set(MISSED)
+    assert any(told.startswith("Mix has no effect here") for told in plan.sentences)

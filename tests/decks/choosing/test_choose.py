@@ -145,8 +145,8 @@ def test_items_that_are_set_to_a_team_can_stand_in_the_way_of_a_mix():
     assert levels(choice) == [9, 0, 11]
     (advice,) = choice.advice
     assert advice == (
-        "9 easy items are set to be in, where the mix has room for 6. Set fewer of them to a team "
-        "(column Team), or change the mix."
+        "9 easy items are set to be in, where the mix has room for 6. Change the mix, or let fewer "
+        "be set to a team (column Team) or come back as missed."
     )
 
 

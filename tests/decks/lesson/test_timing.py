@@ -3,9 +3,12 @@
 import pytest
 from support.items import item
 
+from cards.item import Level
 from decks.lesson import Call, Called
+from decks.lesson.calling import seconds_to_allow
 from decks.lesson.exercises import Effort, Exercise
 from decks.lesson.timing import about_time, calls_within, seconds_in_all, seconds_moving, told
+from decks.recipe import Choices
 
 WADE = Exercise("Wade", "20 seconds", "", Effort.MODERATE)
 
@@ -48,7 +51,7 @@ def test_what_to_call_is_told_where_there_are_more_calls_than_minutes(rounds, mi
     said = about_time(called(*rounds), minutes)
     whole, moving = sum(rounds), round(sum(rounds) / 3)
     assert said == (
-        f"About {whole} minutes, {moving} of them moving. You asked for {minutes}: {advice}"
+        f"About {whole} minutes, {moving} of them moving. With Minutes at {minutes}: {advice}"
     )
 
 
@@ -68,3 +71,11 @@ def test_time_that_is_left_is_told_in_questions_like_these():
 @pytest.mark.parametrize(("minutes", "calls"), [(1, 1), (5, 5), (20, 12), (90, 12)])
 def test_calls_are_counted_from_the_first_as_far_as_the_minutes_reach(minutes, calls):
     assert calls_within(called(6, 6), minutes) == calls
+
+
+def test_choices_that_are_read_out_take_their_time():
+    five = ("a worm in the sand", "a snail on a rock", "a crab in a pool")
+    asked = item("Which digs?", five[0], level=Level.EASY, wrong=five[1:])
+    # 20 to wade, 20 to huddle and 10 to show; 2 and 17 words at 150 a minute are 0.8 and 6.8
+    assert seconds_to_allow(asked, WADE, Choices.HIDDEN) == 55
+    assert seconds_to_allow(asked, WADE, Choices.SHOWN) == 60

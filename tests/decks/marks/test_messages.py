@@ -29,6 +29,7 @@ def tally_of(made, rows, tmp_path):
         ("four", "“four” is no count."),
         (2.5, "“2.5” is no count."),
         ("-0", "“-0” is no count."),
+        ("-0.0", "“-0.0” is no count."),
     ],
 )
 def test_what_is_no_count_is_quoted(typed, wrong, tmp_path):
@@ -60,7 +61,7 @@ def test_more_right_than_tries_is_told_with_both_numbers(tmp_path):
 def test_a_formula_that_was_not_worked_out_is_told_with_what_to_do(tmp_path):
     found, (row,) = tally_of(for_class(6), [(3, "=2+3", 1)], tmp_path)
     (one,) = found
-    assert (one.severity, one.place) == (ERROR, Place("Tally", row, TRIES))
+    assert (one.severity, one.place, one.found) == (ERROR, Place("Tally", row, TRIES), "=2+3")
     assert one.wrong == "This formula has not been worked out, so its value is not known."
     assert one.mend == (
         "Open and save the file in your spreadsheet program, or write the number itself."

@@ -93,6 +93,14 @@ def test_a_number_however_it_was_typed_is_a_count(value, tmp_path):
     assert (marks.findings, marks.counts[0].tries) == ((), 4)
 
 
+def test_a_thousand_with_a_comma_may_be_one_and_is_asked_about(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(3, "1,000", 1)
+    (found,) = read(book, made, tmp_path).findings
+    assert found.code == "not-a-count"
+
+
 def test_a_row_for_a_sum_of_the_teachers_own_is_left_alone(tmp_path):
     made = for_class(6)
     book = Book(made)

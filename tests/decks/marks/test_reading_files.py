@@ -11,6 +11,7 @@ from support.marking import (
     Book,
     deck,
     for_class,
+    items,
     key_of,
     read,
     told,
@@ -19,7 +20,10 @@ from support.office import converted, needs_office
 from support.packed import SHEET, workbook_with
 
 from cards.finding import UnreadableFileError
+from decks.activities import make_deck
 from decks.marks.reading import marks_in, read_marks
+from decks.recipe import Activity, Recipe
+from decks.team import make_teams
 
 
 def as_csv(sheet, path):
@@ -75,6 +79,28 @@ def test_a_csv_beside_a_blank_workbook_is_read(tmp_path):
     assert (marks.by_item, marks.findings) == ({key_of(made, 2): (2, 3)}, ())
 
 
+def test_a_second_workbook_is_told_where_a_csv_was_read_in_place_of_the_blank_first(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    for name in ("marks.xlsx", "marks (old).xlsx"):
+        book.saved(tmp_path / name)
+    book.count(2, 3, 2)
+    as_csv(book.tally, tmp_path / "marks.csv")
+    marks = read_marks(tmp_path, made)
+    assert marks.by_item == {key_of(made, 2): (2, 3)}
+    assert told(marks) == [("marks-beside", "marks (old).xlsx", "")]
+
+
+def test_the_score_sheet_is_not_taken_for_a_tally_where_a_team_is_called_right(tmp_path):
+    # teams' names are headings of the score sheet, and Card and Right are headings of the tally
+    teams = make_teams(["Left", "Right"], [None] * 2)
+    recipe = Recipe("Shore", teams, activity=Activity.ROUNDS)
+    made = make_deck(recipe, items(6), number=1, seed="s")
+    book = Book(made)
+    assert "Right" in [cell.value for cell in book.book["Score"][3]]
+    assert told(read(book, made, tmp_path)) == []
+
+
 def test_a_workbook_of_something_else_is_told(tmp_path):
     path = workbook_with(tmp_path / "marks.xlsx", {})
     assert [found.code for found in read_marks(path, deck()).findings] == ["no-marks-sheet"]
@@ -85,6 +111,12 @@ def test_a_file_that_is_not_there_is_an_expected_failure(tmp_path):
         with pytest.raises(UnreadableFileError):
             read_marks(place, deck())
     assert marks_in(tmp_path, deck()).is_empty
+
+
+def test_a_name_that_no_file_can_have_is_told_as_such(tmp_path):
+    # 255 bytes at the most on common file systems: common practice
+    with pytest.raises(UnreadableFileError, match="no name can be as long"):
+        read_marks(tmp_path / ("m" * 300), deck())
 
 
 def test_a_folder_that_cannot_be_looked_into_does_not_stop_what_reads_many_decks(tmp_path):

@@ -64,15 +64,14 @@ def headings_of(story: Story, support: Support) -> tuple[Heading, ...]:
     room for as many details as the longest, so that nobody can tell them apart by counting; only
     where they are very uneven does each have its own number.
     """
-    counts = {heading: len(items) for heading, items in story.headings}
-    most = max(counts.values(), default=1)
-    if not _uneven(list(counts.values())):
-        counts = dict.fromkeys(counts, most)
+    counts = [len(items) for _heading, items in story.headings]
+    if not _uneven(counts):
+        counts = [max(counts, default=1)] * len(counts)
     hints = support is Support.HINTS
-    ordered = sorted(
-        counts, key=lambda text: (0 if hints else -counts[text], text.casefold(), text)
-    )
+    # two may be written alike, as 102 and a power of ten are
+    named = zip((heading for heading, _items in story.headings), counts, strict=True)
+    ordered = sorted(named, key=lambda one: (0 if hints else -one[1], one[0].casefold(), one[0]))
     return tuple(
-        Heading(n, counts[text], hint_of(text) if hints else "")
-        for n, text in enumerate(ordered, start=1)
+        Heading(n, count, hint_of(text) if hints else "")
+        for n, (text, count) in enumerate(ordered, start=1)
     )

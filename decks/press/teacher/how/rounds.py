@@ -2,6 +2,7 @@
 
 from decks.deck import Deck
 from decks.lesson import Call, Called
+from decks.lesson.calling import GOOD_END
 from decks.lesson.timing import about_time
 from decks.press.teacher.how.counts import (
     a_team,
@@ -97,7 +98,7 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
             "once. Say the answer; what else to accept stands beside it.",
         ),
         Part("What counts", _counts(deck)),
-        Part("The end", _end(called)),
+        Part("The end", _end(deck, called)),
     )
 
 
@@ -117,11 +118,13 @@ def _counts(deck: Deck) -> str:
     return " ".join([*told, "Write them down before the next call."])
 
 
-def _end(called: Called) -> str:
+def _end(deck: Deck, called: Called) -> str:
+    likely = deck.expected(called.rounds[-1][-1].item) >= GOOD_END
+    last = "The last call is one that most can answer. " if likely else ""
     between = "After each round: water, and the scores. " if called.rounds[1:] else ""
     return (
-        f"{between}The last call is one that most can answer. Add up, let every team name one "
-        "thing that it knows now and did not before, and thank the writers."
+        f"{between}{last}Add up, let every team name one thing that it knows now and did not "
+        "before, and thank the writers."
     )
 
 

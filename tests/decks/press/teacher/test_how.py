@@ -116,6 +116,13 @@ def test_cards_without_backs_are_not_told_to_be_turned(activity):
     assert not [told for told in ("the back", "its back", "team mark", "turn the") if told in said]
 
 
+@pytest.mark.parametrize(("level", "is_told"), [(1, True), (3, False)])
+def test_the_last_call_is_told_to_be_one_that_most_can_answer_only_if_it_is(level, is_told):
+    rows = [card(n, level, answer=f"{n} tide") for n in range(12)]
+    said = words(deck_for(Activity.ROUNDS, items=rows))
+    assert ("most can answer" in said) is is_told
+
+
 def test_a_team_is_never_told_to_be_of_nobody():
     assert a_team(deck_for(Activity.COLLECT, teams=12, students=5)) == (1, 1)
 
