@@ -106,9 +106,15 @@ def _cells(records: Iterator[Record], name: str, doubts: dict[Place, Doubt]) -> 
         if record.shifted:
             shifted.append(Place(name, row, record.shifted + 1))
         for column, field in filled:
+            if _ERROR_VALUE.fullmatch(field):
+                doubts[Place(name, row, column)] = Doubt.ERROR_VALUE
             yield Cell(clean(_shown(field)), Place(name, row, column))
     if rows >= _FEW and 2 * len(shifted) < rows:
         doubts.update(dict.fromkeys(shifted, Doubt.SHIFTED))
+
+
+# what spreadsheet programs leave of a formula that fails, and of a column that is too narrow
+_ERROR_VALUE = re.compile(r"#(?:REF!|NAME\?|N/A|VALUE!|DIV/0!|NUM!|NULL!|SPILL!|CALC!)|#{6,}")
 
 
 def _shown(field: str) -> str:

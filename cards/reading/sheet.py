@@ -1,6 +1,7 @@
 """A sheet of a workbook becomes a table of the texts that it shows."""
 
 from collections.abc import Iterator, Mapping
+from math import isfinite
 from typing import TYPE_CHECKING, Any
 
 from cards.content import Cell
@@ -84,7 +85,7 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
         return text, spans, Doubt.STRUCK if has_struck(stored.value) else None
     value = unescaped(stored.value) if isinstance(stored.value, str) else stored.value
     text = clean(shown(value, _format_of(stored)))
-    if stored.data_type == _ERROR:
+    if stored.data_type == _ERROR or (isinstance(value, float) and not isfinite(value)):
         return text, (), Doubt.ERROR_VALUE
     if not text and not _is_blank(value):
         return text, (), Doubt.HIDDEN

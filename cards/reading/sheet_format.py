@@ -16,12 +16,14 @@ _DEPTH = 5
 
 def hidden_columns(sheet: "Worksheet") -> frozenset[int]:
     """Return the numbers of the columns that are hidden, from 1."""
-    hidden = [column for column in sheet.column_dimensions.values() if column.hidden]
-    return frozenset(
-        number
-        for column in hidden
-        for number in range(column.min or 1, min(column.max or 0, LAST_COLUMN) + 1)
-    )
+    hidden: set[int] = set()
+    spans = [(c.min or 1, c.max or 0) for c in sheet.column_dimensions.values() if c.hidden]
+    beyond = 1
+    # they may overlap, and each may reach to the last column
+    for first, last in sorted(spans):
+        hidden.update(range(max(first, beyond), min(last, LAST_COLUMN) + 1))
+        beyond = max(beyond, last + 1)
+    return frozenset(hidden)
 
 
 def set_apart_row(sheet: "Worksheet", rows: Sequence[Row]) -> int | None:

@@ -6,7 +6,7 @@ from pathlib import Path
 from msgspec import Struct
 from msgspec.structs import replace
 
-from cards.finding import Finding
+from cards.finding import Finding, UnreadableFileError
 from decks.aims import Plan, plan_next
 from decks.commands.inspection import Inspection
 from decks.history import Earlier, History
@@ -31,7 +31,7 @@ def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
 
     def planned(seen: Inspection, shelf: Path, earlier: History, seed: str) -> Planned:
         if not earlier.decks:
-            raise UsageError(_no_earlier(shelf))
+            raise _no_earlier(shelf, earlier)
         marks, findings = _marks_of(earlier.decks)
         plan = plan_next(
             seen.recipe,
@@ -46,10 +46,14 @@ def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
     return planned
 
 
-def _no_earlier(shelf: Path) -> str:
-    return (
-        f"There is no earlier deck in “{shelf.name}” to go on from. Make the first with fairdeal "
-        "build; if its folder is elsewhere, say where with --out."
+def _no_earlier(shelf: Path, earlier: History) -> UsageError | UnreadableFileError:
+    """Return why there is nothing to go on from: no deck, or none that can be read."""
+    wrong = f"There is no earlier deck in “{shelf.name}” to go on from."
+    if earlier.findings:
+        return UnreadableFileError(f"{wrong} {earlier.findings[0]}")
+    return UsageError(
+        f"{wrong} Make the first with fairdeal build; if its folder is elsewhere, say where with "
+        "--out."
     )
 
 

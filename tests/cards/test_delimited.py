@@ -187,3 +187,10 @@ def test_other_commas_are_nothing_to_tell_of(read_csv: ReadCsv, line: str) -> No
 def test_blanks_behind_most_commas_are_how_somebody_writes(read_csv: ReadCsv) -> None:
     rows = "What ebbs?, tide, sea\nWhat digs?, lugworm, mud\nWhat wades?,heron,birds\n"
     assert read_csv(f"Question,Answer,Topic\n{rows}").findings == ()
+
+
+@pytest.mark.parametrize("left", ["#REF!", "#NAME?", "#N/A", "#DIV/0!", "########"])
+def test_what_is_left_of_a_formula_that_failed_is_no_answer(read_csv: ReadCsv, left: str) -> None:
+    content = read_csv(f"Prompt,Answer\nWhat digs?,{left}\nWhat does # mean?,#\n")
+    (finding,) = [one for one in check(content, ()) if one.severity == "error"]
+    assert (finding.code, finding.place.cell) == ("error-value", "B2")

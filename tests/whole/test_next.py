@@ -286,3 +286,12 @@ def test_marks_and_next_expect_the_same_of_an_item_whose_level_was_changed(unit)
         share = (8 * LEVEL_SHARES[3] + 8) / 36
         assert card["expected_share"] == pytest.approx(share, abs=1e-6)
         assert before[key] == pytest.approx(share, abs=1e-3)
+
+
+def test_where_the_only_earlier_deck_cannot_be_read_that_is_said(unit):
+    book, _ = unit
+    (book.parent / f"{book.stem} decks" / "01" / "deck.json").write_text("{", encoding="utf-8")
+    done = fairdeal("next", book)
+    assert done.returncode == 3
+    assert "deck.json" in done.stderr
+    assert "fairdeal build" not in done.stderr

@@ -43,6 +43,9 @@ _LOOKS = (
     *(b"fills", b"borders", b"cellStyleXfs", b"cellStyles"),
     *(b"dxfs", b"tableStyles", b"colors", b"extLst"),
 )
+# openpyxl asks merged cells for theirs, so that all have the first one, and it is none.
+_OF_BORDERS = re.compile(rb"""\sborderId\s*=\s*(?:"[^"]*"|'[^']*')""")
+_NO_BORDER = b"<borders><border/></borders><cellXfs"
 _FORMAT = re.compile(rb"""formatCode\s*=\s*("[^"]*"|'[^']*')""")
 # openpyxl searches each for dates, once for every style that has it.
 _LONGEST_FORMAT = 255
@@ -80,7 +83,8 @@ def _lean_part(archive: Archive, part: str) -> bytes:
     if WORKBOOK.search(part):
         return _without(other, _ASIDE)
     if _STYLES.search(part):
-        return _FORMAT.sub(_sane_format, _LOOK.sub(b"", _without(other, _LOOKS)))
+        plain = _OF_BORDERS.sub(b"", _LOOK.sub(b"", _without(other, _LOOKS)))
+        return _FORMAT.sub(_sane_format, plain.replace(b"<cellXfs", _NO_BORDER, 1))
     return other
 
 

@@ -42,6 +42,8 @@ _RUN = re.compile(rb"<(?:\w+:)?r>")
 MOST_RUNS = 50_000
 # These are looked at cell by cell, however far they reach.
 _FAR_REACHING = re.compile(rb"<(?:\w+:)?(?:mergeCell|hyperlink)")
+# Of the shared texts the first is 0; Python would take the last.
+_BELOW_ALL_TEXTS = re.compile(rb"""["']s["'][^<>]*>\s*<(?:\w+:)?v>\s*-""")
 _SHEET_DATA = re.compile(rb"<((?:\w+:)?)sheetData\s*(/?)>")
 _START = re.compile(rb"<((?:\w+:)?)worksheet\b[^>]*>")
 _MERGED = re.compile(rb'<(?:\w+:)?mergeCell [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
@@ -68,7 +70,7 @@ class _Rows(Struct):
         """Keep what is not blank in a piece of the rows; raise if that is too much."""
         lean = _FORMULA.sub(rb"<\1\2>", _BLANK_ROW.sub(b"", _BLANK_CELL.sub(b"", piece)))
         lean = guarded(lean)
-        if _FAR_REACHING.search(lean):
+        if _FAR_REACHING.search(lean) or _BELOW_ALL_TEXTS.search(lean):
             raise UnreadableFileError(damaged(self.name))
         self.kept.append(lean)
         cells, rows = len(_CELL.findall(lean)), len(_ROW.findall(lean))

@@ -1,5 +1,7 @@
 """The marked study guides, read: a paper in each row, a blank in each column."""
 
+import re
+
 from msgspec import Struct, field
 
 from cards.finding import Severity
@@ -9,12 +11,14 @@ from cards.reading.near import near_miss
 from cards.reading.table import Row
 from decks.bank import Guide
 from decks.deck import Deck
-from decks.marks.forms import Blank, blanks_of, guides_by_team
+from decks.marks.forms import GUIDES_TITLE, Blank, blanks_of, guides_by_team
 from decks.marks.marked import MarkedGuide
 from decks.marks.matrix import Mark
 from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up
 from decks.marks.reading.heads import Head, Role
 from decks.words import listed
+
+_TITLE = re.compile(rf"{GUIDES_TITLE}: .* deck (\d{{1,4}})", re.DOTALL)
 
 
 class _Papers(Struct):
@@ -28,6 +32,8 @@ class _Papers(Struct):
 def read_guides(sheet: Sheet, head: Head, deck: Deck) -> list[MarkedGuide]:
     """Return the papers that are sound, guide by guide; what is not is found."""
     reading = _Papers(sheet, head, deck)
+    if _is_of_another_deck(reading):
+        return []
     for row in rows_below(sheet.table, head.row):
         if _is_filled(reading, row):
             _read_row(reading, row)
@@ -40,6 +46,24 @@ def read_guides(sheet: Sheet, head: Head, deck: Deck) -> list[MarkedGuide]:
         for guide in deck.guides
         if reading.papers.get(guide.team)
     ]
+
+
+def _is_of_another_deck(reading: _Papers) -> bool:
+    """Say, and tell, whether the sheet was printed for another deck and has marks in it."""
+    cells = (cell for row in reading.sheet.table.rows for cell in row.cells.values())
+    title = next(cells, None)
+    found = _TITLE.fullmatch(title.text) if title else None
+    if not title or not found or int(found[1]) == reading.deck.number:
+        return False
+    if any(_is_filled(reading, row) for row in rows_below(reading.sheet.table, reading.head.row)):
+        reading.sheet.find(
+            "another-deck",
+            title.place,
+            title.text,
+            f"These guides are of deck {found[1]}, so their marks were not used.",
+            "Name the folder of the deck that they belong to.",
+        )
+    return True
 
 
 def _is_filled(reading: _Papers, row: Row) -> bool:

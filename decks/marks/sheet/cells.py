@@ -26,7 +26,7 @@ def heading(sheet: Sheet, column: int, text: str, *, width: float, filled_in: bo
     _write(sheet, (HEADED, column), text, style)
 
 
-def label(sheet: Sheet, at: At, text: str, *, first: bool = False) -> None:
+def label(sheet: Sheet, at: At, text: str, *, first: bool) -> None:
     """Write what a row is called; `first` draws a line above it, where another pile begins."""
     _write(sheet, at, text, _maybe_first(styles.LABEL, first=first))
 

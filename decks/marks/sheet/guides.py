@@ -4,7 +4,7 @@ from itertools import groupby
 
 from decks.bank import Guide
 from decks.deck import Deck
-from decks.marks.forms import Blank, blank_heading, blanks_of, columns_of, papers_for
+from decks.marks.forms import GUIDES_TITLE, Blank, blank_heading, blanks_of, columns_of, papers_for
 from decks.marks.sheet import cells
 from decks.marks.sheet.cells import HEADED
 from decks.marks.sheet.styles import COUNT, MEAN, SHARE, result
@@ -37,7 +37,7 @@ def add_guides_sheet(book: Book, deck: Deck) -> None:
     if not deck.guides:
         return
     sheet = book.add_sheet(GUIDES)
-    cells.top(sheet, f"Marked study guides: {deck.name}", DIRECTIONS)
+    cells.top(sheet, f"{GUIDES_TITLE}: {deck.name}", DIRECTIONS)
     columns = columns_of(deck)
     first = _headings(sheet, deck, columns)
     row, papers = HEADED + 1, papers_for(deck)

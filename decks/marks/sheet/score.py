@@ -96,7 +96,7 @@ def _write_heads(sheet: Sheet, deck: Deck) -> None:
 
 
 def _write_name(sheet: Sheet, column: int, team: Team) -> None:
-    tone = f"FF{team.colour.removeprefix('#').upper()}"
+    tone = f"FF{team.colour.removeprefix('#')}"
     sheet.set_width(column, max(11, len(team.name) + 4))
     centred = Style(bold=True, ink=letters_on(tone), ground=tone, across="center", indent=0)
     sheet.write_text((_NAMES, column), team.name, centred)

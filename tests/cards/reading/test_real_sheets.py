@@ -7,6 +7,7 @@ import pytest
 from openpyxl import Workbook
 from openpyxl.comments import Comment
 from openpyxl.formatting.rule import CellIsRule
+from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.table import Table
@@ -199,3 +200,45 @@ def test_a_place_is_told_in_one_line_whatever_a_sheet_is_called(tmp_path: Path) 
     parts |= {name: parts[name].replace(b'"Facts"', b'"Facts&#10;error   Facts"')}
     (finding,) = check(read(pack(tmp_path / "w.xlsx", parts)), ())
     assert str(finding.place) == "Facts error   Facts B2"
+
+
+@pytest.mark.parametrize(
+    "look",
+    [
+        {"border": Border(left=Side(style="thin"), bottom=Side(style="thick"))},
+        {"font": Font(bold=True)},
+        {"fill": PatternFill("solid", fgColor="FFDDEEFF")},
+        {"alignment": Alignment(horizontal="center")},
+        {"number_format": "0.00"},
+    ],
+    ids=str,
+)
+def test_merged_cells_may_look_like_anything(tmp_path: Path, look: dict[str, object]) -> None:
+    topic = [["Prompt", "Answer", "Topic"], ["Tides a day", "2", "Tides"], ["Legs of a crab", "10"]]
+    book = fill({"Facts": [["Our shore"], *topic]})
+    sheet = book["Facts"]
+    for cells in ("A1:C1", "C3:C4"):
+        sheet.merge_cells(cells)
+        for name, value in look.items():
+            setattr(sheet[cells.split(":")[0]], name, value)
+    content = reread(book, tmp_path)
+    assert [(item.answer, item.topic) for item in content.items] == [
+        ("2", "Tides"),
+        ("10", "Tides"),
+    ]
+
+
+def test_hidden_columns_that_overlap_are_read_at_once(tmp_path: Path) -> None:
+    columns = "".join(f'<col min="{n}" max="16384" hidden="1"/>' for n in range(3, 16_000))
+    rows = text_row(1, "Prompt", "Answer") + text_row(2, "Tides a day", "2")
+    xml = sheet_xml(rows, before=f"<cols>{columns}</cols>")
+    content = read(pack(tmp_path / "w.xlsx", parts_of({"Facts": HEADED}) | {SHEET: xml}))
+    assert [item.answer for item in content.items] == ["2"]
+
+
+def test_a_number_beyond_all_numbers_is_amiss(tmp_path: Path) -> None:
+    parts: dict[str, bytes] = parts_of({"Facts": HEADED})
+    rows = text_row(1, "Prompt", "Answer") + text_row(2, "How many?")
+    many = rows.replace("</c></row>", '</c><c r="B2"><v>1e999</v></c></row>')
+    content = read(pack(tmp_path / "w.xlsx", parts | {SHEET: sheet_xml(many)}))
+    assert ("error-value", "Facts B2") in codes(content)

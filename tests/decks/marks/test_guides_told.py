@@ -1,6 +1,7 @@
 """What is told of a slip in the marked study guides: the whole finding, as the teacher reads it."""
 
 import pytest
+from msgspec.structs import replace
 from support.marking import HEADED, Book, deck, for_class, read
 
 from cards.finding import Finding, Severity
@@ -183,3 +184,14 @@ def test_a_row_of_means_or_sums_is_no_paper(word, tmp_path):
     book.guides.cell(row, 1).value = word
     marks = read(book, made, tmp_path)
     assert (marks.findings, marks.guides) == ((), ())
+
+
+def test_guides_of_another_deck_are_not_used_and_told_of(tmp_path):
+    made, other = for_class(2), replace(for_class(2), number=7)
+    book = Book(other)
+    book.paper([1, 0], 1)
+    marks = read(book, made, tmp_path)
+    assert marks.guides == ()
+    (found,) = marks.findings
+    assert (found.code, found.place) == ("another-deck", Place(SHEET, 1, 1))
+    assert "deck 7" in found.wrong
