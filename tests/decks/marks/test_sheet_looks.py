@@ -5,7 +5,6 @@ import io
 import pytest
 from coloraide import Color
 from openpyxl import load_workbook
-from support.items import item
 from support.marking import TEAMS, deck, for_class, in_rounds, items
 
 from decks.activities import make_deck
@@ -151,13 +150,6 @@ def test_two_teams_with_the_same_cards_share_the_rows(teams, heads):
     sheet = written(make_deck(recipe, items(4), number=1, seed="s"))["Tally"]
     assert texts(sheet[HEADS]) == [*heads, "Tries", "Right", "Share right"]
     assert sheet.max_row == HEADS + 4
-
-
-def test_a_text_that_looks_like_markup_stands_in_its_own_row():
-    odd = [item(f"<r>{letter}</r>", letter, row=n) for n, letter in enumerate("ab", start=2)]
-    sheet = written(for_class(chosen=odd))["Tally"]
-    assert sheet["B5"].value == "On the card"
-    assert sorted([sheet["B6"].value, sheet["B7"].value]) == ["<r>a</r>", "<r>b</r>"]
 
 
 def test_sums_of_the_tally_stand_above_their_columns_in_bold(tally):
