@@ -6,7 +6,7 @@ from io import BytesIO
 from pathlib import Path
 
 import pytest
-from support.packed import pack, parts_of
+from support.packed import SHEET, pack, parts_of, sheet_xml, text_row
 from support.workbooks import fill
 
 from cards.finding import UnreadableFileError
@@ -170,3 +170,11 @@ def test_settings_alone_make_no_cards(tmp_path: Path) -> None:
     path = tmp_path / "shore.xlsx"
     fill({"Facts": [], "Deck": [["Setting", "Value"], ["Title", "Shore"]]}).save(path)
     assert "nothing that makes a card" in refusal(path)
+
+
+def test_a_shared_text_before_the_first_is_none(tmp_path: Path) -> None:
+    cells = '<c r="A2" t="s"><v>0</v></c><c r="B2" t="s"><v>-1</v></c>'
+    sheet = sheet_xml(text_row(1, "Prompt", "Answer") + f'<row r="2">{cells}</row>')
+    parts = parts_of({"Facts": [["Tides a day", "2"]]})
+    path = pack(tmp_path / "w.xlsx", parts | {SHEET: sheet})
+    assert "is damaged" in refusal(path)

@@ -2,6 +2,7 @@
 
 import base64
 import re
+from contextlib import suppress
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -190,3 +191,19 @@ def test_no_style_fetches_anything(text):
     safe = safe_style(text)
     assert not re.search(r"@import", safe, re.IGNORECASE)
     assert all(re.match(r"\s*['\"]?\s*#", rest) for rest in re.split(r"(?i)url\(", safe)[1:])
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        SVG.format(f'<rect width="9" height="9" fill="url({" " * 400_000}#a)"/>'),
+        SVG.format(f'<rect width="9" height="9" fill="{"url(#" * 200_000}"/>'),
+        SVG.format('<rect width="9" height="9"/>') + "<!DOCTYPE " * 200_000,
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{"1" * 400_000}x" height="9"/>',
+    ],
+    ids=["blanks", "names", "types", "digits"],
+)
+def test_text_that_begins_again_and_again_is_looked_through_once(text):
+    # by the square of its length each would take an hour
+    with suppress(UnusablePictureError):
+        picture_in(text.encode())
