@@ -67,8 +67,9 @@ def _filled(table: Table) -> list[int]:
 
 def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
     """Yield what two plain columns leave in doubt: which side is which, and what is beside them."""
-    if _filled(table)[0] < min(columns.prompt, columns.answer, columns.topic or columns.last):
-        yield _numbers_left_out(table.name, _filled(table)[0])
+    first = _filled(table)[0]
+    if first < min(columns.prompt, columns.answer, columns.topic or columns.last):
+        yield _numbers_left_out(table.name, first)
     start = heading_rows(table)
     if start:
         yield _set_apart(next(iter(table.rows[start - 1].cells.values())))

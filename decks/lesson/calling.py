@@ -24,7 +24,7 @@ GOOD_END = 0.75
 """The least expected share of the last question of all, so that most finish on a success."""
 
 
-def seconds_to_allow(item: Item, exercise: Exercise, choices: Choices = Choices.HIDDEN) -> int:
+def seconds_to_allow(item: Item, exercise: Exercise, choices: Choices) -> int:
     """Return the seconds from reading a question out to the cards going up, in steps of five.
 
     Reading aloud, with the choices where they are shown, a huddle that is longer for a harder

@@ -31,7 +31,7 @@ def results_of(item: Item, decks: Iterable[int], marked: Marked) -> Iterator[Res
             yield Result(number, right, tries)
 
 
-def history_of(decks: Collection[Deck], marked: Marked, items: Iterable[Item] = ()) -> History:
+def history_of(decks: Collection[Deck], marked: Marked, items: Iterable[Item]) -> History:
     """Return what the decks, of which there is one at least, and their marks tell of the items.
 
     `items` are those of the content as it is now, whose levels may have been changed since.
