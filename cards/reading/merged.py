@@ -23,9 +23,10 @@ class Merged(Struct, frozen=True):
 
 
 def spanned(ranges: Iterable[Merged], cells: Mapping[Place, Cell]) -> Iterator[tuple[Cell, Place]]:
-    """Yield the first cell of merged cells again for every other row that they span, and its place.
+    """Yield the first cell of merged cells anew for every other row that they span.
 
-    Rows that hold nothing of their own stay blank.
+    With each comes the place of the first one, for what else is known of it. Rows that hold
+    nothing of their own stay blank.
     """
     filled = {place.row for place in cells}
     last = max(filled, default=0)

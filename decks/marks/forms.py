@@ -10,7 +10,6 @@ from decks.bank import Guide
 from decks.deck import Deck
 from decks.recipe import Activity
 
-GUIDES_TITLE = "Marked study guides"
 TALLY_SHEET = "Tally"
 GUIDES_TITLE = "Marked study guides"
 LONGEST_TEXT = 64
