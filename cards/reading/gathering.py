@@ -30,6 +30,7 @@ from cards.reading.plain import (
     plain_columns,
     plain_findings,
 )
+from cards.reading.running import without_running
 from cards.reading.sheets import Purpose, Sheet, sheets_of
 from cards.reading.table import Table
 from cards.reading.turned import lies_on_its_side, on_its_side
@@ -104,9 +105,10 @@ def _read_sheet(sheet: Sheet) -> Found:
 
 
 def _read_plain(sheet: Sheet) -> Found:
-    columns = plain_columns(sheet.table, sheet.kind)
-    items, findings = items_of(sheet.table, columns, start=heading_rows(sheet.table))
-    return items, (*findings, *plain_findings(sheet.table, columns))
+    columns, start = plain_columns(sheet.table, sheet.kind), heading_rows(sheet.table)
+    table, unnumbered = without_running(sheet.table, columns, start=start)
+    items, findings = items_of(table, columns, start=start)
+    return items, (*unnumbered, *findings, *plain_findings(table, columns))
 
 
 def _read_headed(sheet: Sheet, headings: Headings) -> Found:
@@ -119,9 +121,10 @@ def _read_headed(sheet: Sheet, headings: Headings) -> Found:
     if headings.choices:
         table, unclear = with_the_right(table, headings.choices, start=start)
         columns = replace(columns, whole=frozenset(headings.choices.columns.values()))
+    table, unnumbered = without_running(table, columns, start=start)
     items, findings = items_of(table, columns, start=start)
     extra = cells_beyond(table, last, start=start) if table.delimited else ()
-    return items, (*headings.findings, *unclear, *findings, *map(extra_field, extra))
+    return items, (*headings.findings, *unclear, *unnumbered, *findings, *map(extra_field, extra))
 
 
 def _left_out(table: Table) -> Finding:
