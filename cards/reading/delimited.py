@@ -37,6 +37,7 @@ def read_delimited(data: bytes, name: str) -> Table:
     doubts: dict[Place, Doubt] = {}
     records = read_records(text, delimiter, name, start)
     rows = rows_of(_cells(records, name, doubts))
+    doubts.update(dict.fromkeys(_changed(rows), Doubt.CHANGED))
     guessed = _beyond_ascii(rows) if is_guessed else None
     if guessed:
         doubts[guessed] = Doubt.GUESSED
@@ -115,6 +116,22 @@ def _cells(records: Iterator[Record], name: str, doubts: dict[Place, Doubt]) -> 
 
 # what spreadsheet programs leave of a formula that fails, and of a column that is too narrow
 _ERROR_VALUE = re.compile(r"#(?:REF!|NAME\?|N/A|VALUE!|DIV/0!|NUM!|NULL!|SPILL!|CALC!)|#{6,}")
+
+# what they make of 1/2, of mar5 and of a number of twelve digits or more (common practice)
+_MONTHS = "Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec"
+_CHANGED = re.compile(rf"\d{{1,2}}-(?:{_MONTHS})|(?:{_MONTHS})-\d\d|\d(?:[.,]\d+)?E\+1[1-5]")
+
+
+def _changed(rows: Sequence[Row]) -> Iterator[Place]:
+    """Yield the places of such texts, but for columns of which they are half: those mean dates."""
+    columns: dict[int, list[Place]] = {}
+    for row in rows:
+        for column, cell in row.cells.items():
+            if _CHANGED.fullmatch(cell.text):
+                columns.setdefault(column, []).append(cell.place)
+    for places in columns.values():
+        if 2 * len(places) < len(rows):
+            yield from places
 
 
 def _shown(field: str) -> str:

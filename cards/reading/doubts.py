@@ -47,6 +47,13 @@ _OF_TEXTS: Mapping[Doubt, _Doubtful] = {
         "spreadsheet programs make dates of such things as 3/4.",
         "If it is not meant as a date, format the cell as text and write it again.",
     ),
+    Doubt.CHANGED: _Doubtful(
+        "changed-on-saving",
+        "{quoted} is how spreadsheet programs write what they take for a date, such as 1/2, or for "
+        "a long number.",
+        "If you typed something else, format the cell as text, write it again and save the file "
+        "as .xlsx.",
+    ),
 }
 _STRUCK = _Doubtful(
     "struck-out",

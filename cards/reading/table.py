@@ -41,6 +41,7 @@ class Doubt(Enum):
     NO_VALUE = auto()
     ERROR_VALUE = auto()
     DATE = auto()
+    CHANGED = auto()
     HIDDEN = auto()
     TORN = auto()
     GUESSED = auto()

@@ -194,3 +194,28 @@ def test_what_is_left_of_a_formula_that_failed_is_no_answer(read_csv: ReadCsv, l
     content = read_csv(f"Prompt,Answer\nWhat digs?,{left}\nWhat does # mean?,#\n")
     (finding,) = [one for one in check(content, ()) if one.severity == "error"]
     assert (finding.code, finding.place.cell) == ("error-value", "B2")
+
+
+# so spreadsheet programs show what they take for a date or a long number (common practice)
+@pytest.mark.parametrize("shown", ["1-Feb", "12-Oct", "Mar-05", "9.78E+12", "9,78031E+12"])
+def test_what_a_spreadsheet_program_changed_on_saving_is_warned_of(
+    read_csv: ReadCsv, shown: str
+) -> None:
+    field = f'"{shown}"'
+    content = read_csv(f"Prompt,Answer\nA half,{field}\nTides a day,2\nWhat digs?,lugworm\n")
+    assert [(f.code, str(f.severity), f.place.cell) for f in check(content, ())] == [
+        ("changed-on-saving", "warning", "B2")
+    ]
+
+
+@pytest.mark.parametrize(
+    "field", ["1-Febr", "2 Feb", "February 1", "Jan", "May-Day", "6.02E+23", "3E+08", "E+12", "1-2"]
+)
+def test_other_dates_and_numbers_are_what_somebody_typed(read_csv: ReadCsv, field: str) -> None:
+    content = read_csv(f"Prompt,Answer\nA half,{field}\nTides a day,2\nWhat digs?,lugworm\n")
+    assert check(content, ()) == ()
+
+
+def test_a_column_of_dates_means_them(read_csv: ReadCsv) -> None:
+    rows = "Candlemas,2-Feb\nMidsummer,24-Jun\nSt Nicholas,6-Dec\nA leap day,29-Feb\n"
+    assert check(read_csv(f"Prompt,Answer\n{rows}"), ()) == ()
