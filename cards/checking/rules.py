@@ -29,6 +29,7 @@ from cards.checking.pictures import missing_picture
 from cards.checking.repeats import same_item, same_prompt_other_answer
 from cards.checking.rivals import right_for_another, same_answer
 from cards.checking.rule import Rule
+from cards.checking.stand_ins import one_answer, stand_in
 from cards.checking.stems_of_questions import absolute_word, all_of_the_above, unstressed_negative
 from cards.checking.sums import wrong_sum
 from cards.checking.teams import unknown_team
@@ -56,6 +57,8 @@ _RULES = (
     Rule("answer-in-other-prompt", Severity.WARNING, _BOTH, answer_in_other_prompt),
     Rule("article-before-blank", Severity.WARNING, _BOTH, article_before_blank),
     Rule("number-before-blank", Severity.WARNING, _BOTH, number_before_blank),
+    Rule("stand-in", Severity.WARNING, _PRACTICE, stand_in),
+    Rule("one-answer", Severity.WARNING, _PRACTICE, one_answer),
     Rule("wrongly-decoded", Severity.WARNING, _PRACTICE, wrongly_decoded),
     Rule("wrong-choice-is-right", Severity.WARNING, _GUIDELINES, wrong_choice_is_right),
     Rule("repeated-choice", Severity.WARNING, _GUIDELINES, repeated_choice),

@@ -1,0 +1,47 @@
+"""Texts that hold the place of others, and answers that are one and the same throughout."""
+
+import re
+from collections.abc import Iterator
+
+from cards.answers import answered
+from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
+from cards.checking.rule import Remark
+from cards.content import Content
+from cards.item import Kind
+from cards.quoting import quoted
+
+_FEW = 5
+# three capitals are the Romans’ thirty, and a single question mark may be what is asked for
+_STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{2,}|x{3,}|X{4,}")
+
+
+def stand_in(content: Content) -> Iterator[Remark]:
+    """Find prompts and answers that only say that a text is still wanting."""
+    for item in content.items:
+        for text, place, names in (
+            (item.prompt, item.prompt_place, PROMPT_NAMES),
+            (item.answer, item.answer_place, ANSWER_NAMES),
+        ):
+            if _STAND_IN.fullmatch(text):
+                yield Remark(
+                    place,
+                    text,
+                    f"{quoted(text)} looks as if this {names[item.kind]} were still wanting, "
+                    "and would be printed as it stands.",
+                    f"Write the {names[item.kind]}, or clear the row; if it is meant, leave it.",
+                )
+
+
+def one_answer(content: Content) -> Iterator[Remark]:
+    """Find content whose answers are all the same. Of details, a rule of its own tells."""
+    items = [item for item in content.items if item.answer and item.kind is not Kind.DETAIL]
+    if len(items) < _FEW or len({answered(item) for item in items}) > 1:
+        return
+    first = items[0]
+    yield Remark(
+        first.answer_place,
+        first.answer,
+        f"All {len(items)} rows have the same {ANSWER_NAMES[first.kind]}, {quoted(first.answer)}: "
+        "whoever knows one knows all.",
+        "If it was filled down by mistake, write each row’s own.",
+    )
