@@ -214,3 +214,33 @@ def test_levels_are_known_by_word_and_number(read_csv: ReadCsv, text: str, level
 def test_only_semicolons_part_other_right_answers(read_csv: ReadCsv) -> None:
     content = read_csv("Prompt,Answer,Also right\nNorm of -3,3,|-3|; three\n")
     assert content.items[0].also_right == ("|-3|", "three")
+
+
+ASKED = [["What clings to rock?", "limpet"], ["Which worm digs?", "lugworm"], ["Who?", "heron"]]
+
+
+TURNED = [[answer, asked] for asked, answer in ASKED]
+
+
+def test_headings_that_have_changed_places_are_warned_of(read_sheets: ReadSheets) -> None:
+    content = read_sheets({"Shore": [["Question", "Answer"], *TURNED]})
+    assert [(f.code, str(f.severity), str(f.place)) for f in content.findings] == [
+        ("headings-swapped", "warning", "Shore B1")
+    ]
+    assert "under “Question” in A1" in content.findings[0].wrong
+
+
+@pytest.mark.parametrize(
+    ("prompts", "rows"),
+    [
+        ("Question", ASKED),
+        ("Question", TURNED[:2]),
+        ("Question", [*TURNED, ["What is said?", "Really?"]]),
+        ("Question", [*TURNED, ["whelk", "a snail of the sea"]]),
+        ("Prompt", [["Ask the name", "Who?"], ["Ask the time", "When?"], ["Ask why", "Why?"]]),
+    ],
+)
+def test_headings_are_left_where_prompts_ask_or_some_answers_do_not(
+    read_sheets: ReadSheets, prompts: str, rows: list[list[str]]
+) -> None:
+    assert read_sheets({"Shore": [[prompts, "Answer"], *rows]}).findings == ()
