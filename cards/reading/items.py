@@ -16,6 +16,8 @@ from cards.reading.summing_up import summing_up
 from cards.reading.table import UNREADABLE, Row, Table
 
 _BETWEEN = re.compile(r"[;\n]")
+# As it stands below the headings of a table in plain text, or between its parts.
+_LINE = re.compile(r":?[-–—=]{3,}:?")
 
 
 def items_of(
@@ -23,8 +25,8 @@ def items_of(
 ) -> tuple[tuple[Item, ...], tuple[Finding, ...]]:
     """Return the items in the rows from index `start` on, and what was found in their cells.
 
-    A row whose front, back and choices are all blank says nothing. Nor do headings that are
-    repeated, as they are at the top of every page.
+    A row whose front, back and choices are all blank, or lines drawn with signs, says nothing. Nor
+    do headings that are repeated, as they are at the top of every page.
     """
     headings = table.rows[start - 1] if start else None
     above = headings.number if headings else 0
@@ -44,7 +46,8 @@ def items_of(
 
 def _says_nothing(row: Row, columns: Columns) -> bool:
     said = (columns.prompt, columns.answer, *columns.also_right, *columns.wrong)
-    return not any(row.text(column) for column in said)
+    texts = filter(None, map(row.text, said))
+    return all(map(_LINE.fullmatch, texts))
 
 
 def _repeats(row: Row, headings: Row, columns: Columns) -> bool:

@@ -213,3 +213,24 @@ def test_a_cell_of_blanks_is_blank(tmp_path: Path) -> None:
     book["Facts"]["B2"].number_format = ";;;"
     book.save(tmp_path / "Shore.xlsx")
     assert found(read(tmp_path / "Shore.xlsx")) == [("no-answer", "Facts B2")]
+
+
+@pytest.mark.parametrize("line", [["---", ":---:"], ["=====", "====="], ["-----"], ["———", "–––"]])
+def test_a_line_drawn_between_rows_is_no_row(tmp_path: Path, line: list[str]) -> None:
+    rows = [FACTS[0], line, *FACTS[1:]]
+    content = read_sheets(tmp_path, {"Facts": rows})
+    assert [item.prompt for item in content.items] == ["Tides a day", "Legs of a crab"]
+    assert found(content) == []
+
+
+@pytest.mark.parametrize("row", [["Three dashes in Morse code", "---"], ["---", "O"], ["–", "-"]])
+def test_dashes_on_one_side_or_few_of_them_are_content(tmp_path: Path, row: list[str]) -> None:
+    content = read_sheets(tmp_path, {"Facts": [*FACTS, row]})
+    assert [content.items[2].prompt, content.items[2].answer] == row
+    assert found(content) == []
+
+
+def test_headings_that_come_again_without_a_blank_row_are_no_row(tmp_path: Path) -> None:
+    content = read_sheets(tmp_path, {"Facts": [*FACTS, FACTS[0], ["Rays of a starfish", 5]]})
+    assert [item.answer for item in content.items] == ["2", "10", "5"]
+    assert found(content) == []
