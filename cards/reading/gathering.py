@@ -147,7 +147,7 @@ def _half_a_card(table: Table, headings: Headings) -> Finding:
         Place(table.name, table.rows[headings.index].number),
         "",
         f"No column is headed {wanted}, so the rows below make no cards.",
-        "Put the heading above the column that it belongs to.",
+        "Put the heading above the column that it belongs to, or add such a column.",
     )
 
 

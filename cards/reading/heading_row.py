@@ -62,15 +62,15 @@ def headings_of(table: Table) -> Headings | None:
     """Return the headings of a table, or None if it has none.
 
     They stand in the row with the most known headings among the first that are not blank, if these
-    are enough to make a card; else in the first row with several known headings; else in the first
-    row below long instructions that makes a card.
+    are enough to make a card; else in the first row with several known headings, or above the only
+    column; else in the first row below long instructions that makes a card.
     """
     candidates = [_candidate(table, i) for i in range(len(table.rows[:_DEPTH]))]
     complete = [one for one in candidates if one.complete and _is_plausible(table, one)]
     if complete:
         best = max(complete, key=lambda one: (_spelt_right(one), len(one.roles), -one.index))
         return _with_notes(table, best)
-    wanting = [one for one in candidates if _names_half_a_card(one)]
+    wanting = [one for one in candidates if _names_half_a_card(table, one)]
     return wanting[0] if wanting else _below_instructions(table)
 
 
@@ -162,10 +162,13 @@ def _is_plausible(table: Table, headings: Headings) -> bool:
     return not (above and opposites)
 
 
-def _names_half_a_card(headings: Headings) -> bool:
+def _names_half_a_card(table: Table, headings: Headings) -> bool:
     roles = set(headings.roles.values())
-    several = len(roles) > 1 and not headings.complete and not headings.findings
-    return several and bool(roles & _OF_CARDS)
+    is_alone = (
+        not headings.index and len({column for row in table.rows for column in row.cells}) == 1
+    )
+    enough = (len(roles) > 1 or is_alone) and not headings.complete and not headings.findings
+    return enough and bool(roles & _OF_CARDS)
 
 
 def _with_notes(table: Table, headings: Headings) -> Headings:

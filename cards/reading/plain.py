@@ -101,7 +101,8 @@ def _first_is_a_card(cell: Cell) -> Finding:
         Severity.NOTE,
         cell.place,
         cell.text,
-        "No headings are known on this sheet, so its first row makes a card as well.",
+        "No two headings that make cards are known on this sheet, so its first row makes a card "
+        "as well.",
         "If it holds headings, call them Prompt and Answer, or set them in bold.",
     )
 

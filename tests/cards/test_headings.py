@@ -188,6 +188,25 @@ def test_half_a_card_is_an_error_at_the_headings(read_sheets: ReadSheets) -> Non
     ]
 
 
+def test_one_column_under_its_heading_is_half_a_card(read_sheets: ReadSheets) -> None:
+    questions = [["Question"], ["What clings to rock?"], ["Which worm digs?"]]
+    words = [["Word", "Meaning"], ["limpet", "a shellfish"]]
+    content = read_sheets({"Questions": questions, "Vocabulary": words})
+    assert [item.answer for item in content.items] == ["limpet"]
+    (finding,) = content.findings
+    assert str(finding) == (
+        "Questions row 1: No column is headed Answer or Word, so the rows below make no cards. "
+        "Put the heading above the column that it belongs to, or add such a column."
+    )
+
+
+def test_a_list_of_words_beside_the_content_is_only_left_out(read_sheets: ReadSheets) -> None:
+    lists = {"Bank": [["Words"], ["limpet"], ["whelk"]], "Class": [["Name"], ["A"], ["B"]]}
+    words = [["Word", "Meaning"], ["limpet", "a shellfish"]]
+    content = read_sheets({"Vocabulary": words, **lists})
+    assert [(f.code, str(f.severity)) for f in content.findings] == [("sheet-left-out", "note")] * 2
+
+
 @pytest.mark.parametrize(
     ("text", "level"),
     [
