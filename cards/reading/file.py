@@ -84,7 +84,8 @@ def _reader(path: Path) -> tuple[Callable[[bytes, str], Read], int]:
             f"Name {open_workbook}."
         )
     if path.is_dir():
-        raise UnreadableFileError(f"{path.name} is a folder. Name a file in it. {_WORKS}")
+        folder = path.resolve().name or path
+        raise UnreadableFileError(f"{folder} is a folder. Name a file in it. {_WORKS}")
     if suffix in {".xlsx", ".xlsm"}:
         return _read_workbook, MOST_FILE_BYTES
     if suffix == ".ods":

@@ -57,6 +57,8 @@ def read_extra_words(text: str) -> int | None:
 
 def read_teams(text: str) -> int | list[str] | None:
     """Read a number of teams, as a figure or a word, or their names."""
+    if re.fullmatch(r"\s*[0-9,]*[0-9],000\s*", text):
+        return None  # thousands of teams; "101,102" may be the names of rooms
     names = [name for part in text.split(",") if (name := " ".join(part.split()))]
     if len(names) == 1:
         word = folded(names[0]).removesuffix("s").removesuffix(" team")

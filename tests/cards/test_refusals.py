@@ -138,7 +138,18 @@ def test_a_missing_folder_is_told_of(tmp_path: Path) -> None:
 def test_a_folder_is_no_file(tmp_path: Path) -> None:
     folder = tmp_path / "shore.xlsx"
     folder.mkdir()
-    assert "is a folder" in refusal(folder)
+    assert refusal(folder).startswith("shore.xlsx is a folder.")
+
+
+@pytest.mark.parametrize("name", ["", "."])
+def test_no_name_at_all_is_the_folder(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, name: str
+) -> None:
+    folder = tmp_path / "Shore week"
+    folder.mkdir()
+    monkeypatch.chdir(folder)
+    with pytest.raises(UnreadableFileError, match=r"^Shore week is a folder\. Name a file in it"):
+        read(Path(name))
 
 
 @pytest.mark.skipif(os.name != "posix" or os.geteuid() == 0, reason="everything may be read here")

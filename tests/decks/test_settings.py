@@ -140,10 +140,17 @@ def test_a_team_called_by_a_colour_has_that_colour():
     assert heron not in {red, blue}
 
 
-@pytest.mark.parametrize("text", ["-1", "−2", "2.5", "1e3", "0", "13", "+40"])
+@pytest.mark.parametrize("text", ["-1", "−2", "2.5", "1e3", "0", "13", "+40", "1,000"])
 def test_a_number_that_is_none_of_teams_is_no_name_either(text):
     _, (finding,) = resolve(content([("Teams", text)]), {})
     assert (finding.code, finding.place.cell) == ("unknown-value", "B2")
+
+
+@pytest.mark.parametrize("text", ["101,102,103", "1, 2, 3", "7B,7C"])
+def test_teams_may_be_called_by_numbers(text):
+    recipe, found = resolve(content([("Teams", text)]), {})
+    assert names(recipe) == [name.strip() for name in text.split(",")]
+    assert found == ()
 
 
 def test_a_single_name_on_the_deck_sheet_is_noted():
