@@ -8,7 +8,7 @@ from cards.picture import Picture, PictureKind
 from cards.reading.pictures.drawn import drawn
 from cards.reading.pictures.svg_parts import SVG, XLINK
 from cards.reading.pictures.svg_tree import svg_tree
-from cards.reading.pictures.unusable import blank, too_large
+from cards.reading.pictures.unusable import blank, refuse_narrow
 
 _LENGTH = re.compile(
     r"\s*((?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\s*(px|pt|pc|mm|cm|in|Q)?\s*"
@@ -26,7 +26,6 @@ _PIXELS = {
 }
 _BETWEEN = re.compile(r"[\s,]+")
 _LONG_SIDE = 1000
-_NARROWEST = 50
 _SMALL = 3
 _NOTHING = b'<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d"/>'
 
@@ -37,13 +36,12 @@ ET.register_namespace("xlink", XLINK[1:-1])
 def drawing_in(data: bytes, *, may_be_blank: bool = False) -> Picture:
     """Return a drawing that fetches nothing and runs nothing.
 
-    Raises `UnusablePictureError` if it is too large, damaged, or has no size, or if it is blank and
-    may not be so.
+    Raises `UnusablePictureError` if it is too large or narrow, damaged, or has no size, or if it is
+    blank and may not be so.
     """
     root = svg_tree(data)
     width, height = _size_of(root)
-    if max(width, height) > _NARROWEST * min(width, height):
-        raise too_large(f"is more than {_NARROWEST} times as long as it is wide")
+    refuse_narrow(width, height)
     root.set("viewBox", root.get("viewBox") or f"0 0 {width:g} {height:g}")
     scale = _LONG_SIDE / max(width, height)
     pixels = round(width * scale), round(height * scale)

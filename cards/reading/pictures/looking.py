@@ -8,7 +8,7 @@ from cards.reading.pictures.unusable import broken
 def picture_in(data: bytes, *, may_be_blank: bool = False) -> Picture:
     """Return the picture that some bytes are; raise `UnusablePictureError` if they are none.
 
-    `may_be_blank` lets a drawing pass that shows nothing.
+    `may_be_blank` lets a picture pass that shows nothing.
     """
     if not data:
         raise broken()
@@ -16,7 +16,7 @@ def picture_in(data: bytes, *, may_be_blank: bool = False) -> Picture:
     if kind:
         from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 - takes long to load
 
-        return pixels_in(data, kind)
+        return pixels_in(data, kind, may_be_blank=may_be_blank)
     if is_drawing(data):
         from cards.reading.pictures.drawing import drawing_in  # noqa: PLC0415 - as above
 

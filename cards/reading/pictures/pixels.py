@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from cards.finding import UnusablePictureError
 from cards.picture import Picture, PictureKind
 from cards.reading.pictures.stripping import stripped_jpeg, stripped_png
-from cards.reading.pictures.unusable import broken, too_large
+from cards.reading.pictures.unusable import broken, refuse_narrow, too_large, unseen
 
 if TYPE_CHECKING:
     from PIL.Image import Image
@@ -24,17 +24,24 @@ _PRINTED = {
     PictureKind.JPEG: frozenset(("L", "RGB")),
 }
 _QUALITY = 92
+_FEW = 16
+_WHITE = 250
+"""Of 255: a JPEG’s white is not quite white."""
 _ORIENTATION = 0x0112  # the tag's number in Exif 2.32, table 4
 
 Crop = tuple[float, float, float, float]
 
 
-def pixels_in(data: bytes, kind: PictureKind) -> Picture:
+def pixels_in(data: bytes, kind: PictureKind, *, may_be_blank: bool = False) -> Picture:
     """Return the picture, upright, without anything written beside it, and not larger than needed.
 
-    Raises `UnusablePictureError` if it is too large or damaged.
+    Raises `UnusablePictureError` if it is too large or damaged, or if it shows nothing and may not
+    do so.
     """
     image = _loaded(data, kind)
+    if not may_be_blank:
+        refuse_narrow(*image.size)
+        _refuse_unseen(image)
     return _as_it_is(data, image, kind) or _written(_upright(image), kind)
 
 
@@ -80,6 +87,24 @@ def _refuse_large(size: tuple[int, int]) -> None:
         raise too_large(
             f"has {size[0]:,} × {size[1]:,} pixels, more than {MOST_PIXELS // 1_000_000} million"
         )
+
+
+def _refuse_unseen(image: "Image") -> None:
+    from PIL.Image import Resampling  # noqa: PLC0415 - takes long to load
+
+    # a few pixels tell nearly always, and whole pictures take long
+    few = image.resize((_FEW, _FEW), Resampling.NEAREST)
+    if max(image.size) <= MOST_SIDE and _is_white(few) and _is_white(image):
+        raise unseen()
+
+
+def _is_white(image: "Image") -> bool:
+    """Say whether nothing of a picture shows on white paper."""
+    from PIL import Image  # noqa: PLC0415 - takes long to load
+
+    shown = _plain(image).convert("RGBA")
+    shown = Image.alpha_composite(Image.new("RGBA", shown.size, "white"), shown)
+    return shown.convert("RGB").point(lambda value: value < _WHITE).getbbox() is None
 
 
 def _as_it_is(data: bytes, image: "Image", kind: PictureKind) -> Picture | None:

@@ -2,6 +2,8 @@
 
 from cards.finding import UnusablePictureError
 
+_NARROWEST = 50
+
 
 def too_large(how: str) -> UnusablePictureError:
     """Say that a picture is too large to be opened; `how` is what it has too much of."""
@@ -28,6 +30,25 @@ def blank() -> UnusablePictureError:
         "is a drawing that shows nothing: what it draws is white, or lies outside its frame",
         "Open it in a drawing program, fit the page to what is drawn, and save it again.",
     )
+
+
+def unseen() -> UnusablePictureError:
+    """Say that no pixel of a picture shows on paper."""
+    return UnusablePictureError(
+        "picture-blank",
+        "shows nothing on white paper: it is white or transparent all over",
+        "Give it a background or a frame in a program for pictures, or choose another picture.",
+    )
+
+
+def refuse_narrow(width: float, height: float) -> None:
+    """Raise if a picture is but a line, of which nothing can be seen on a card."""
+    if max(width, height) > _NARROWEST * min(width, height):
+        raise UnusablePictureError(
+            "picture-too-narrow",
+            f"is more than {_NARROWEST} times as long as it is wide",
+            "Cut out the part that is to be seen in a program for pictures, and save it again.",
+        )
 
 
 def text_for_browsers() -> UnusablePictureError:

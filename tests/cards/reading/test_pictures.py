@@ -11,6 +11,7 @@ from cards.checking import check
 from cards.digest import digest_of
 from cards.picture import PictureKind
 from cards.reading import read
+from cards.reading.pictures.looking import picture_in
 
 
 @pytest.fixture
@@ -218,3 +219,64 @@ def test_one_file_in_many_rows_is_one_picture(unit):
 def test_devices_are_no_files_whatever_their_ending(unit):
     found = unit(("aux.png", None), ("COM1", None))
     assert [code for code, _severity, _place in codes(found)] == ["picture-missing"] * 2
+
+
+# What would print as nothing
+
+
+def white(*, dot=None, mode="RGB", size=(90, 60)):
+    image = Image.new(mode, size, "white")
+    if dot:
+        image.putpixel((41, 23), dot)
+    return image
+
+
+def stroke(colour):
+    """Return a stroke of a colour on nothing."""
+    image = Image.new("RGBA", (90, 60), (0, 0, 0, 0))
+    image.paste(colour, (10, 10, 80, 20))
+    return image
+
+
+@pytest.mark.parametrize(
+    "data",
+    [
+        coded(white()),
+        coded(white(), "JPEG"),
+        coded(white(mode="L")),
+        coded(white().quantize(2)),
+        coded(stroke((0, 0, 0, 0))),
+        coded(stroke((255, 255, 255, 255))),
+    ],
+    ids=["white", "jpeg", "grey", "palette", "transparent", "white on nothing"],
+)
+def test_a_picture_that_shows_nothing_on_paper_is_an_error(unit, data):
+    assert codes(unit(("a.png", data))) == [("picture-blank", "error", "Facts C2")]
+    assert picture_in(data, may_be_blank=True).width == 90  # that of an earlier deck
+
+
+@pytest.mark.parametrize(
+    "data",
+    [
+        coded(white(dot=(0, 0, 0))),
+        coded(white(dot=(255, 255, 200))),
+        coded(stroke((200, 200, 200, 255))),
+        coded(Image.new("RGB", (9, 9), "ivory")),
+        coded(Image.new("RGB", (9, 9), "black")),
+        coded(Image.new("1", (9, 9), 0)),
+    ],
+    ids=["a dot", "a yellow dot", "a stroke", "ivory", "black", "one bit"],
+)
+def test_a_picture_with_little_on_it_is_printed(unit, data):
+    assert codes(unit(("a.png", data))) == []
+
+
+@pytest.mark.parametrize("size", [(1, 900), (900, 1), (2, 101)])
+def test_a_picture_a_hair_wide_is_an_error(unit, size):
+    content = unit(("a.png", coded(photograph(*size))))
+    assert codes(content) == [("picture-too-narrow", "error", "Facts C2")]
+
+
+@pytest.mark.parametrize("size", [(2, 100), (1, 1), (600, 20)])
+def test_a_long_picture_is_printed(unit, size):
+    assert codes(unit(("a.png", coded(photograph(*size))))) == []
