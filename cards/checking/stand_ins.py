@@ -11,8 +11,8 @@ from cards.item import Kind
 from cards.quoting import quoted
 
 _FEW = 5
-# three capitals are the Romans’ thirty, and a single question mark may be what is asked for
-_STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{2,}|x{3,}|X{4,}")
+# three capitals are the Romans’ thirty, and one or two question marks may be what is asked for
+_STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{3,}|x{3,}|X{4,}")
 
 
 def stand_in(content: Content) -> Iterator[Remark]:

@@ -37,7 +37,7 @@ def read_delimited(data: bytes, name: str) -> Table:
     doubts: dict[Place, Doubt] = {}
     records = read_records(text, delimiter, name, start)
     rows = rows_of(_cells(records, name, doubts))
-    doubts.update(dict.fromkeys(_changed(rows), Doubt.CHANGED))
+    doubts = dict.fromkeys(_changed(rows), Doubt.CHANGED) | doubts
     guessed = _beyond_ascii(rows) if is_guessed else None
     if guessed:
         doubts[guessed] = Doubt.GUESSED

@@ -17,7 +17,7 @@ from cards.reading.table import UNREADABLE, Row, Table
 
 _BETWEEN = re.compile(r"[;\n]")
 # As it stands below the headings of a table in plain text, or between its parts.
-_LINE = re.compile(r":?[-–—=]{3,}:?")
+_LINE = re.compile(r":?(?:[-–—]{3,}|={4,}):?")
 
 
 def items_of(

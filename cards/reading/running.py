@@ -27,12 +27,13 @@ _MARKS = (
         r"\(?(?:(?P<kind>[^\W\d_]+)[ .]{0,2})?(?P<number>\d{1,3})"
         r"[.):]{1,2}(?:\s+(?=\S)|(?=[^\W\d_]))"
     ),
-    re.compile(r"\(?(?P<number>[A-Za-z])(?:\.\s+|\.?\)\s*)(?=\S)"),
+    # a capital and a full stop begin a name: C. elegans
+    re.compile(r"\(?(?P<number>[a-z](?=\.\s|\.?\))|[A-Z](?=\.?\)))[.)]{1,2}\s*(?=\S)"),
     re.compile(r"(?P<kind>[^\W\d_]+):\s+(?=\S)"),
     # the first of several bullets in a cell belongs to a list
     re.compile(r"(?P<kind>[•▪●◦‣](?=\s*[^\W_])|[-*·](?=\s+[^\W\d_]))\s*(?!.*\n)"),
 )
-_LABELS = frozenset({Role.QUESTION, Role.PROMPT, Role.ANSWER})
+_LABELS = frozenset({Role.QUESTION, Role.ANSWER})
 
 
 class _Marked(Struct, frozen=True):

@@ -12,7 +12,7 @@ def found(content):
     return [(one.code, str(one.severity), str(one.place)) for one in check(content, ())]
 
 
-@pytest.mark.parametrize("text", ["TBD", "tba", "N/A", "??", "???", "xxx", "XXXX"])
+@pytest.mark.parametrize("text", ["TBD", "tba", "N/A", "???", "????", "xxx", "XXXX"])
 @pytest.mark.parametrize(("row", "cell"), [(["Who sails?", None], "B5"), ([None, "sailor"], "A5")])
 def test_a_text_that_holds_the_place_of_another_is_warned_of(read_sheets, text, row, cell) -> None:
     rows = [*ROWS, [side or text for side in row]]
@@ -22,7 +22,7 @@ def test_a_text_that_holds_the_place_of_another_is_warned_of(read_sheets, text, 
 
 
 @pytest.mark.parametrize(
-    "text", ["XXX", "?", "none", "todo", "…", "NA", "TBC", "x", "-", "unknown"]
+    "text", ["XXX", "?", "??", "none", "todo", "…", "NA", "TBC", "x", "-", "unknown"]
 )
 def test_what_may_well_be_asked_for_is_left(read_sheets, text) -> None:
     assert found(read_sheets({"Facts": [FACTS, *ROWS, ["What is wanted?", text]]})) == []

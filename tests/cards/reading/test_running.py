@@ -52,6 +52,7 @@ def marked(prompt: str, answer: str, *, first: int = 1) -> list[list[str]]:
         ("{n}) ", "{n}.) "),
         ("({n}) ", "{n}: "),
         ("{a}) ", "{a}. "),
+        ("({a}) ", "{n}.) "),
         ("Q{n}: ", "a{n}. "),
         ("Question {n}. ", "Answer {n}) "),
         ("Frage {n}: ", "Antwort {n}: "),
@@ -118,6 +119,8 @@ INNOCENT = {
     "years": ["1066. A battle", "1067. A siege", "1068. A march", "1069. A famine"],
     "numbers that go up and down": ["2. FC", "1. BC", "4. DC", "3. EC"],
     "things that are counted": ["Step 1: mix", "Step 2: stir", "Step 3: pour", "Step 4: wait"],
+    "species": ["A. thaliana", "B. subtilis", "C. elegans", "D. rerio"],
+    "kinds of fronts": ["Front: cold", "Front: warm", "Front: dry", "Front: occluded"],
     "initials": ["C. Brine", "C. Wader", "C. Marsh", "C. Crab"],
     "lists of several lines": ["- ebb\n- flow", "- salt\n- mud", "- tern\n- gull", "- a\n- b"],
 }
