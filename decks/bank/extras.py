@@ -52,7 +52,7 @@ def choose_extras(
     count: int,
     rng: random.Random,
     *,
-    closest: bool = False,
+    closest: bool,
 ) -> tuple[str, ...]:
     """Choose words of the pool that fit no blank: fewer than `count` where there are no more.
 

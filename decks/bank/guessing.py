@@ -16,7 +16,7 @@ def mean_earned(fits: Sequence[AbstractSet[int]], words: int) -> float:
 
     Every blank gets each of the words equally often, whether or not a word may be used again.
     """
-    return sum(map(len, fits)) / words if fits else 0.0
+    return sum(map(len, fits)) / words
 
 
 def chance_of_full_score(

@@ -88,6 +88,7 @@ def test_a_number_is_not_mixed_among_words():
         (["crab", "sandhopper"], "bladderwrack", "oystercatcher"),
         (["crab", "sandhopper"], "barnacle", "sea slug"),
         (["crab", "a small crab"], "sea slug", "one of a few"),
+        (["sea slug", "rock pool"], "mud flat", "barnacle"),
     ],
 )
 def test_a_word_of_the_form_of_the_answers_comes_first(answers, like, unlike):

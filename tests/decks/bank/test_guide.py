@@ -31,11 +31,22 @@ def test_every_item_is_one_blank_and_every_answer_is_in_its_bank(deck, extra_wor
 
 
 @pytest.mark.parametrize(
-    ("count", "sizes"), [(0, []), (1, [1]), (10, [10]), (11, [6, 5]), (16, [8, 8]), (21, [7, 7, 7])]
+    ("count", "sizes"),
+    [
+        (0, []),
+        (1, [1]),
+        (10, [10]),
+        (11, [6, 5]),
+        (16, [8, 8]),
+        (21, [7, 7, 7]),
+        (311, [10] * 23 + [9] * 9),
+    ],
 )
 def test_parts_are_as_equal_as_can_be(count, sizes):
     guide = guide_of([card(number) for number in range(count)])
+    assert guide.team == "Otter"
     assert [len(part.blanks) for part in guide.parts] == sizes
+    assert guide.second == ()
 
 
 def test_a_kind_of_four_items_or_more_has_a_bank_of_its_own():

@@ -23,6 +23,7 @@ def hint(answer):
         ("sea-lavender", "s__-________"),
         ("heron’s nest", "h____’_ n___"),
         ("“ebb”", "“e__”"),
+        ("»ebb«", "»e__«"),
         ("(ebb) tide", "(e__) t___"),
         ("'ebb' \"tide\"", "'e__' \"t___\""),
         ("rock\npool", "r___ p___"),

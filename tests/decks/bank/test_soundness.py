@@ -7,7 +7,7 @@ from strategies import card, decks
 
 from cards.finding import Severity
 from decks.bank import Pool, findings_about, has_one_word_each, is_sound, make_guide, swappable
-from decks.bank.guide import GuidePart
+from decks.bank.guide import SharedBank
 
 
 def guide(*answers, extra_words=0):
@@ -50,6 +50,7 @@ def test_two_answers_that_fit_both_clues_are_named_with_their_cells():
     (found,) = findings_about(guide(*words))
     assert (found.code, found.severity) == ("two-answers-fit", Severity.WARNING)
     assert str(found.place) == "Vocabulary B5"
+    assert found.found == "clue 3"
     assert "“falling tide” and “ebb” (Vocabulary B3) can be swapped" in found.wrong
     assert found.mend.startswith("Change one of the clues")
 
@@ -90,14 +91,46 @@ def test_where_words_may_be_used_again_a_second_fitting_word_is_enough():
 def test_a_word_left_over_that_fits_a_clue_is_named():
     items = (card(0, answer="ebb", also_right=("falling tide",)), card(1, answer="crab"))
     bank = ("crab", "ebb", "falling tide")
-    loose = GuidePart(items, bank, ("falling tide",), False, 2 / 3, 1 / 6)
+    loose = SharedBank(items, bank, reusable=False)
     (swap,) = swappable(loose)
     assert (swap.items, swap.word) == ((items[0],), "falling tide")
 
 
+def test_a_word_left_over_and_answers_that_can_be_swapped_are_both_named():
+    items = (
+        card(0, answer="ebb", also_right=("rip", "falling tide")),
+        card(1, answer="rip", also_right=("ebb",)),
+    )
+    loose = SharedBank(items, ("ebb", "falling tide", "rip"), reusable=False)
+    over, pair = swappable(loose)
+    assert (over.items, over.word) == ((items[0],), "falling tide")
+    assert (set(pair.items), pair.word) == (set(items), "")
+
+
 def test_rivals_that_stand_in_different_parts_are_no_finding():
     others = [f"word {number}" for number in range(10)]
-    assert findings_about(guide(*others, "ebb|falling tide", "falling tide|ebb")) == ()
+    apart = guide(*others, "ebb|falling tide", "falling tide|ebb")
+    assert findings_about(apart) == ()
+    (found,) = findings_about(apart, gathered=True)
+    assert "“falling tide” and “ebb” (Vocabulary B12) can be swapped" in found.wrong
+
+
+@pytest.mark.parametrize(
+    ("count", "named"),
+    [
+        (10, [f"“word {number}” (Vocabulary B{number + 2})" for number in range(9)]),
+        (
+            11,
+            [*(f"“word {n}” (Vocabulary B{n + 2})" for n in range(3)), "“word 3” (Vocabulary B5)"],
+        ),
+    ],
+)
+def test_of_a_long_round_only_a_few_are_named(count, named):
+    ring = guide(*(f"word {n}|word {(n + 1) % count}" for n in range(count)))
+    (found,) = findings_about(ring, gathered=True)
+    more = f" and {count - 1 - len(named)} more" if len(named) < count - 1 else ""
+    others = ", ".join(named) + more
+    assert f"“word {count - 1}” and {others} can change places" in found.wrong
 
 
 @settings(deadline=None)

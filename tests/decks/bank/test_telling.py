@@ -4,14 +4,19 @@ import pytest
 from strategies import card
 
 from decks.bank import Pool, make_guide
-from decks.bank.telling import about_guessing, about_last_blank, about_solutions
+from decks.bank.telling import about_cards, about_guessing, about_last_blank, about_solutions
+
+
+def items_of(answers):
+    rows = [text.split("|") for text in answers]
+    return [
+        card(number, answer=answer, also_right=tuple(more))
+        for number, (answer, *more) in enumerate(rows)
+    ]
 
 
 def part(*answers, extra=(), asked=None):
-    items = []
-    for number, text in enumerate(answers):
-        answer, *more = text.split("|")
-        items.append(card(number, answer=answer, also_right=tuple(more)))
+    items = items_of(answers)
     pool = [card(100 + number, answer=word) for number, word in enumerate(extra)]
     extra_words = len(extra) if asked is None else asked
     (only,) = make_guide(None, items, Pool(pool), extra_words=extra_words, seed="shore").parts
@@ -43,6 +48,12 @@ def test_eight_blanks_and_ten_words():
             ("ebb|b", "Ebb|b", "b", "c"),
             (),
             "2.0 of 4 on average; all right by luck: about 1 time in 20.",
+        ),
+        # 2 · 2 · 2 · 3 of 3 · 3 · 3 · 3 ways
+        (
+            ("ebb|b", "Ebb|b", "b|ebb", "c|b|ebb"),
+            (),
+            "3.0 of 4 on average; all right by luck: about 1 time in 3.4.",
         ),
     ],
 )
@@ -92,6 +103,12 @@ def test_a_clue_with_two_words_of_which_one_is_needed_elsewhere():
     assert about_solutions(one_way) == (
         f"Blank {number} has more than one right word, but only one way fills every blank."
     )
+    two = part("crab|animal", "animal|being", "being", "flood")
+    one, other = numbers(two, "crab", "animal")
+    assert about_solutions(two) == (
+        f"Blanks {one} and {other} have more than one right word, but only one way fills every "
+        "blank."
+    )
 
 
 def test_answers_that_can_be_swapped_are_named_by_their_blanks():
@@ -109,3 +126,39 @@ def test_answers_that_can_be_swapped_are_named_by_their_blanks():
     again = part("twelve", "Twelve|dozen", "dozen")
     (number,) = numbers(again, "Twelve")
     assert about_solutions(again) == f"Blank {number}: accept “dozen” too."
+
+
+def test_one_sentence_for_each_pair():
+    pairs = part("ebb|neap", "neap|ebb", "crab|whelk", "whelk|crab")
+    both = [numbers(pairs, "ebb", "neap"), numbers(pairs, "crab", "whelk")]
+    sentences = [
+        f"Blanks {one} and {other}: accept their answers either way round."
+        for one, other in sorted(both)
+    ]
+    assert about_solutions(pairs) == " ".join(sentences)
+
+
+def gathered(*answers, most):
+    return make_guide("Otter", items_of(answers), Pool([]), extra_words=0, seed="shore", most=most)
+
+
+def test_cards_of_one_part_are_told_by_the_numbers_of_its_blanks():
+    guide = gathered("crab", "ebb|neap", "neap|ebb", "silt", most=10)
+    one, other = numbers(guide.parts[0], "ebb", "neap")
+    assert about_cards(guide) == f"Blanks {one} and {other}: accept their answers either way round."
+
+
+def test_cards_of_several_parts_are_told_by_part_and_blank():
+    guide = gathered("ebb|neap", "neap|ebb", "crab|whelk", "whelk|crab", most=2)
+    assert len(guide.parts) == 2
+    place = {
+        blank.answer: f"part {n}, blank {number}"
+        for n, one in enumerate(guide.parts, start=1)
+        for number, blank in enumerate(one.blanks, start=1)
+    }
+    sentences = set()
+    for pair in (("ebb", "neap"), ("crab", "whelk")):
+        first, last = sorted(place[answer] for answer in pair)
+        sentences.add(f"P{first[1:]} and {last}: accept their answers either way round.")
+    told = about_cards(guide)
+    assert {f"{sentence}." for sentence in told.rstrip(".").split(". ")} == sentences
