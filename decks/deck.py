@@ -31,17 +31,20 @@ class Deck(Struct, frozen=True):
     deck, `choice` how some of them were chosen, or None where all are in. `lesson` is what the
     activity needs besides cards; `plan` is what a next deck was chosen for, `shares` what share is
     expected to get an item right, by its key, where marks say more than its level.
+
+    A deck that was read back from its record has what cards and marks need: it has no seed, pool,
+    choice, deal, lesson or plan, its guides have no words, and its items only what is printed.
     """
 
     recipe: Recipe
     number: int
-    seed: str
-    pool: tuple[Item, ...]
-    choice: "Choice | None"
     owners: tuple[Team, ...]
-    deal: "Deal | None"
     hands: tuple[tuple[Card, ...], ...]
     guides: "tuple[Guide, ...]"
+    seed: str = ""
+    pool: tuple[Item, ...] = ()
+    choice: "Choice | None" = None
+    deal: "Deal | None" = None
     lesson: "Lesson | None" = None
     plan: "Plan | None" = None
     shares: Mapping[str, float] = field(default_factory=dict)

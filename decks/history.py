@@ -10,7 +10,8 @@ from msgspec import Struct
 
 from cards.finding import Finding, Severity, UnreadableFileError
 from cards.place import Place
-from decks.record import RECORD, DamagedRecordError, Recorded, read_record
+from decks.deck import Deck
+from decks.record import RECORD, DamagedRecordError, read_record
 from decks.shelf import is_number
 
 
@@ -18,12 +19,12 @@ class Earlier(Struct, frozen=True):
     """An earlier deck: its folder, and the deck as its record tells it, pictures unopened."""
 
     folder: Path
-    recorded: Recorded
+    deck: Deck
 
     @property
     def number(self) -> int:
         """The deck's number."""
-        return self.recorded.number
+        return self.deck.number
 
 
 class History(Struct, frozen=True):
@@ -35,9 +36,7 @@ class History(Struct, frozen=True):
     @property
     def keys(self) -> frozenset[str]:
         """The keys of all items that were in an earlier deck."""
-        return frozenset(
-            card.item.key for earlier in self.decks for card in earlier.recorded.deck.cards
-        )
+        return frozenset(card.item.key for earlier in self.decks for card in earlier.deck.cards)
 
 
 def earlier_decks(shelf: Path) -> History:
@@ -50,14 +49,14 @@ def earlier_decks(shelf: Path) -> History:
     findings: list[Finding] = []
     for folder in sorted(_folders(shelf), key=_order):
         try:
-            recorded = read_record(folder, pictures=False)
+            deck = read_record(folder, pictures=False)
         except DamagedRecordError as error:
             findings.append(_left_alone(shelf, folder, error))
             continue
-        if recorded.number in decks:
-            findings.append(_twice(shelf, folder, decks[recorded.number]))
+        if deck.number in decks:
+            findings.append(_twice(shelf, folder, decks[deck.number]))
         else:
-            decks[recorded.number] = Earlier(folder, recorded)
+            decks[deck.number] = Earlier(folder, deck)
     ordered = tuple(decks[number] for number in sorted(decks))
     return History(ordered, tuple(findings))
 

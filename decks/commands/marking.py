@@ -41,7 +41,7 @@ def look_at(place: Path, file: Path | None, strength: float) -> Seen:
     marks. Raises `UnreadableFileError` for the deck, and for a file of marks.
     """
     folder = folder_of(place)
-    deck = read_record(folder, pictures=False).deck
+    deck = read_record(folder, pictures=False)
     marks = read_marks(file or folder, deck)
     before = _before(folder, deck, strength)
     return Seen(folder, deck, marks, results(deck, marks, strength=strength, before=before))
@@ -50,7 +50,7 @@ def look_at(place: Path, file: Path | None, strength: float) -> Seen:
 def _before(folder: Path, deck: Deck, strength: float) -> dict[str, Belief]:
     """Return what earlier marks say, by an item's key; nothing for items that have none."""
     marked = {
-        earlier.number: marks_in(earlier.folder, earlier.recorded.deck).by_item
+        earlier.number: marks_in(earlier.folder, earlier.deck).by_item
         for earlier in earlier_decks(folder.resolve().parent).decks
         if earlier.number < deck.number
     }

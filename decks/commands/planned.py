@@ -36,7 +36,7 @@ def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
         plan = plan_next(
             seen.recipe,
             seen.asked,
-            history_of([one.recorded.deck for one in earlier.decks], marks, seen.items),
+            history_of([one.deck for one in earlier.decks], marks, seen.items),
             seed=seed,
             fixed=options,
             test_in=test_in,
@@ -59,7 +59,7 @@ def _no_earlier(shelf: Path, earlier: History) -> UsageError | UnreadableFileErr
 
 def _marks_of(decks: tuple[Earlier, ...]) -> tuple[Marked, tuple[Finding, ...]]:
     """Return what was marked in each deck; marks that cannot be read are named and left alone."""
-    read = [(one, marks_in(one.folder, one.recorded.deck)) for one in decks]
+    read = [(one, marks_in(one.folder, one.deck)) for one in decks]
     findings = [_with_deck(found, one) for one, marks in read for found in marks.findings]
     return {one.number: marks.by_item for one, marks in read}, tuple(findings)
 

@@ -41,7 +41,7 @@ def print_again(
     written then. The deck's own files are never touched.
     """
     folder = folder_of(named)
-    deck = read_record(folder).deck
+    deck = read_record(folder)
     try:
         fit = refitted(deck.recipe, options)
     except NoRoomError as error:

@@ -1,11 +1,10 @@
 """`deck.json`: everything that is needed to print a deck, or one card of it, again."""
 
-from decks.record.colophon import Colophon, Recorded
 from decks.record.damage import DamagedRecordError
 from decks.record.finding_it import RECORD, folder_of
 from decks.record.pictures import PICTURES, picture_files
 from decks.record.reading import read_record
-from decks.record.writing import FORMAT, write
+from decks.record.writing import FORMAT, Colophon, write
 
 __all__ = [
     "FORMAT",
@@ -13,7 +12,6 @@ __all__ = [
     "RECORD",
     "Colophon",
     "DamagedRecordError",
-    "Recorded",
     "folder_of",
     "picture_files",
     "read_record",

@@ -11,7 +11,7 @@ from cards.style import Span, Spans, TextStyle
 from decks.deck import Card
 from decks.record.damage import WrongValueError, met_at
 from decks.record.pictures import Album
-from decks.record.values import each, items, mapping, part, text, text_or_none, texts, whole
+from decks.record.values import each, items, mapping, part, text, texts, whole
 from decks.team import Team
 
 _LABEL = re.compile("[0-9A-Za-z]{1,20}")
@@ -57,9 +57,7 @@ def _item(given: dict[str, Any], album: Album) -> Item:
         topic=part(given, "topic", text),
         prompt_place=part(given, "prompt_at", _place),
         answer_place=part(given, "answer_at", _place),
-        also_right=part(given, "also_right", texts),
         wrong=part(given, "wrong", texts),
-        team=part(given, "pinned_to", text_or_none),
         prompt_spans=part(given, "prompt_spans", partial(_spans, letters=prompt)),
         answer_spans=part(given, "answer_spans", partial(_spans, letters=answer)),
         image=part(given, "picture", album.picture),

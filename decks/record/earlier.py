@@ -15,10 +15,6 @@ FORMATS = (1,)
 _RECORD_LACKS: Mapping[str, Callable[[dict[str, Any]], Any]] = {
     "owners": lambda record: part(record, "teams", items),
     "pictures": lambda _: {},
-    "lesson": lambda _: None,
-    "guide_more": lambda _: [],
-    "choosing": lambda _: None,
-    "chance_to_win": lambda _: {},
 }
 
 _CARD_LACKS: Mapping[str, Any] = {
@@ -26,7 +22,6 @@ _CARD_LACKS: Mapping[str, Any] = {
     "prompt_spans": [],
     "answer_spans": [],
     "wrong": [],
-    "pinned_to": None,
     "prompt_at": ["deck.json", 0, 0],
     "answer_at": ["deck.json", 0, 0],
 }

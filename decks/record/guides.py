@@ -1,15 +1,13 @@
-"""Study guides, written and read."""
+"""Study guides, as the record tells them, and their blanks read again."""
 
 from collections.abc import Mapping, Sequence
 from functools import partial
 from typing import Any
 
-from cards.answers import answered
 from cards.item import Item
 from decks.bank import Guide, GuidePart, has_one_word_each, is_sound
 from decks.deck import Card, Deck
-from decks.record.damage import WrongValueError, met_at
-from decks.record.values import each, items, mapping, number, part, text, text_or_none, texts
+from decks.record.values import each, items, mapping, part, text, text_or_none
 
 
 def guide_record(deck: Deck, *, second: bool = False) -> list[dict[str, Any]]:
@@ -36,39 +34,29 @@ def _part_record(team: str | None, part: GuidePart) -> dict[str, Any]:
     }
 
 
-def guides_read(record: Mapping[str, Any], cards: Sequence[Card]) -> tuple[Guide, ...]:
-    """Return the guides of a record; their blanks are items of the cards.
+def guides_read(record: object, cards: Sequence[Card]) -> tuple[Guide, ...]:
+    """Return the guides of a record as far as marks ask: whose they are, and their blanks.
 
     Raises `WrongValueError` for a blank that is on no card.
     """
-    read = partial(_parts, by_key={card.item.key: card.item for card in reversed(cards)})
-    parts, more = part(record, "guide", read), part(record, "guide_more", read)
-    if not more.keys() <= parts.keys():
-        raise met_at("guide_more", WrongValueError())
-    return tuple(Guide(team, tuple(own), tuple(more.get(team, ()))) for team, own in parts.items())
-
-
-def _parts(record: object, by_key: Mapping[str, Item]) -> dict[str | None, list[GuidePart]]:
-    """Return the parts of each guide by whose it is, None for the class."""
+    by_key = {card.item.key: card.item for card in reversed(cards)}
     parts: dict[str | None, list[GuidePart]] = {}
-    for team, own in each(record, partial(_part, by_key=by_key)):
-        parts.setdefault(team, []).append(own)
-    return parts
+    for team, blanks in each(record, partial(_blanks, by_key=by_key)):
+        parts.setdefault(team, []).append(_asked_alone(blanks))
+    return tuple(Guide(team, tuple(own)) for team, own in parts.items())
 
 
-def _part(record: object, by_key: Mapping[str, Item]) -> tuple[str | None, GuidePart]:
+def _blanks(record: object, by_key: Mapping[str, Item]) -> tuple[str | None, tuple[Item, ...]]:
+    """Return whose a part is, None for the class, and what it asks."""
     given = mapping(record)
     blanks = part(given, "blanks", lambda ones: tuple(by_key[_key(one)] for one in items(ones)))
-    own = GuidePart(
-        blanks=blanks,
-        bank=part(given, "bank", texts),
-        extra_words=part(given, "extra_words", texts),
-        reusable=len({answered(blank) for blank in blanks}) < len(blanks),
-        guess_mean=part(given, "guess_mean", partial(number, least=0)),
-        guess_all=part(given, "guess_all", partial(number, least=0, most=1)),
-    )
-    return part(given, "team", text_or_none), own
+    return part(given, "team", text_or_none), blanks
 
 
 def _key(blank: object) -> str:
     return text(mapping(blank)["item"])
+
+
+def _asked_alone(blanks: tuple[Item, ...]) -> GuidePart:
+    """Return a part without its bank, which is not read."""
+    return GuidePart(blanks, (), reusable=False, extra_words=(), guess_mean=0, guess_all=0)

@@ -1,16 +1,24 @@
-"""A record is read: a deck, or an error that says which file is damaged."""
+"""A record is read: a deck, or an error that says which file is damaged.
+
+What marks, the next deck and a reprint ask for is read, and nothing else: damage elsewhere is no
+reason to refuse a lost card.
+"""
 
 import json
+from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 from typing import Any, NoReturn
 
-from decks.record.colophon import Colophon, Recorded
+from decks.deck import Card, Deck
+from decks.record.cards import hands_read
 from decks.record.damage import DAMAGE, DamagedRecordError, WrongValueError, damaged
 from decks.record.earlier import FORMATS, with_what_it_lacks
 from decks.record.finding_it import RECORD, TOO_LARGE, bytes_of, folder_of
+from decks.record.guides import guides_read
 from decks.record.pictures import Album
-from decks.record.rebuilding import rebuilt
-from decks.record.values import each, mapping, part, text, whole
+from decks.record.recipes import recipe_read, teams_read
+from decks.record.values import each, mapping, number, part, whole
 
 MOST_VALUES = 2_000_000
 """Those of some fifty thousand cards; of empty lists, as many bytes could hold far more."""
@@ -19,8 +27,8 @@ _FOREIGN = "is not the record of a deck"
 _NAME_ANOTHER = "Name the folder of a deck that Fairdeal has made."
 
 
-def read_record(folder: Path, *, pictures: bool = True) -> Recorded:
-    """Return the deck of a folder, from its record alone.
+def read_record(folder: Path, *, pictures: bool = True) -> Deck:
+    """Return the deck of a folder, as far as its record is read.
 
     `folder` may also be the record itself. Without `pictures`, those of the deck are known by their
     digests only, which is enough to tell items apart but not to print them. Raises
@@ -32,7 +40,7 @@ def read_record(folder: Path, *, pictures: bool = True) -> Recorded:
     record = _parsed(path)
     _refuse_foreign(record, path)
     try:
-        return _recorded(with_what_it_lacks(record), folder, pictures=pictures)
+        return _deck(with_what_it_lacks(record), folder, pictures=pictures)
     except DAMAGE as error:
         raise DamagedRecordError(path, damaged(error)) from error
 
@@ -67,39 +75,35 @@ def _not_finite(word: str) -> NoReturn:
 def _refuse_foreign(record: object, path: Path) -> None:
     if not isinstance(record, dict) or not {"format", "recipe", "cards"} <= record.keys():
         raise DamagedRecordError(path, _FOREIGN, _NAME_ANOTHER)
-    number = record["format"]
-    if type(number) is int and number > max(FORMATS):
+    form = record["format"]
+    if type(form) is int and form > max(FORMATS):
         wrong = "was written by a newer Fairdeal and was left as it is"
         raise DamagedRecordError(path, wrong, "Bring this one up to date.")
-    if type(number) is not int or number not in FORMATS:
+    if type(form) is not int or form not in FORMATS:
         raise DamagedRecordError(path, _FOREIGN, _NAME_ANOTHER)
 
 
-def _recorded(record: dict[str, Any], folder: Path, *, pictures: bool) -> Recorded:
+def _deck(record: dict[str, Any], folder: Path, *, pictures: bool) -> Deck:
     album = Album(folder, part(record, "pictures", mapping), pictures)
-    return Recorded(rebuilt(record, album), _colophon(record))
-
-
-def _colophon(record: dict[str, Any]) -> Colophon:
-    file, digest = part(record, "made_from", _made_from)
-    return Colophon(
-        made_from=file,
-        digest=digest,
-        left_out=part(record, "left_out", lambda rows: tuple(each(rows, _left_out))),
-        papers=part(record, "papers", _papers),
-        leaves=part(record, "leaves", whole),
+    owners = part(record, "owners", teams_read)
+    hands = part(record, "cards", partial(hands_read, owners=owners, album=album))
+    cards = [card for hand in hands for card in hand]
+    return Deck(
+        recipe=recipe_read(record),
+        number=part(record, "number", partial(whole, least=1)),
+        owners=owners,
+        hands=hands,
+        guides=part(record, "guide", partial(guides_read, cards=cards)),
+        shares=part(record, "cards", partial(_shares, cards=cards)),
     )
 
 
-def _made_from(record: object) -> tuple[str, str]:
-    given = mapping(record)
-    return part(given, "file", text), part(given, "digest", text)
+def _shares(records: list[dict[str, Any]], cards: Sequence[Card]) -> dict[str, float]:
+    """Return the shares expected by marks: those that are not what the level says."""
+    told = each([one for one in records if "expected_share" in one], _share)
+    by_level = {card.item.key: card.item.level.expected_share for card in cards}
+    return {key: share for key, share in told if share != by_level[key]}
 
 
-def _left_out(record: object) -> tuple[str, str]:
-    given = mapping(record)
-    return part(given, "place", text), part(given, "why", text)
-
-
-def _papers(record: object) -> dict[str, str]:
-    return {name: text(digest) for name, digest in mapping(record).items()}
+def _share(card: dict[str, Any]) -> tuple[str, float]:
+    return card["item"], part(card, "expected_share", partial(number, least=0, most=1))

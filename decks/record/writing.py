@@ -1,20 +1,34 @@
 """A deck becomes the text of its record."""
 
 import json
+from collections.abc import Mapping
 from typing import Any
 
-from msgspec import to_builtins
+from msgspec import Struct, to_builtins
 
 from cards.place import Place
 from cards.style import Spans
 from decks.deck import Card, Deck
-from decks.record.colophon import Colophon
 from decks.record.guides import guide_record
 from decks.record.lessons import lesson_record
 from decks.record.pictures import picture_file, picture_table
 
 FORMAT = 1
 """The version of the record's form; it goes up when an older reader could not read it."""
+
+
+class Colophon(Struct, frozen=True):
+    """What a record tells besides the deck: where it came from, and what was printed.
+
+    `made_from` is the file's name, without its folder; `left_out` the rows that were left out,
+    each a place and why; `papers` the SHA-256 of every paper by file name.
+    """
+
+    made_from: str
+    digest: str
+    left_out: tuple[tuple[str, str], ...]
+    papers: Mapping[str, str]
+    leaves: int
 
 
 def write(deck: Deck, colophon: Colophon) -> str:

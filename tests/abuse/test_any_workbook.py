@@ -1,5 +1,6 @@
 """Whatever stands in a workbook, and whatever was chosen: a whole deck, or a clear line."""
 
+import json
 import tempfile
 from collections import Counter
 from pathlib import Path
@@ -81,19 +82,19 @@ def assert_one_line(refused: FairdealError) -> None:
 
 def assert_whole(made: Path) -> None:
     """Check a deck's folder: every owner has each of its cards once, every page is there."""
-    recorded = read_record(made)
-    deck = recorded.deck
+    deck = read_record(made)
+    record = json.loads((made / "deck.json").read_bytes())
     for hand in deck.hands:
         rows = Counter(card.item.prompt_place for card in hand)
         assert max(rows.values(), default=1) == 1
     labels = [(number, card.label) for number, hand in enumerate(deck.hands) for card in hand]
     assert len(set(labels)) == len(labels)
     pages = {path.name: len(pypdfium2.PdfDocument(path)) for path in made.glob("*.pdf")}
-    assert set(recorded.colophon.papers) == set(pages)
+    assert set(record["papers"]) == set(pages)
     assert all(pages.values())
     faces = 2 if deck.recipe.sides is Sides.DUPLEX else 1
     fronts = pages.get("cards.pdf", pages.get("cards-fronts.pdf"))
-    assert fronts == recorded.colophon.leaves * faces
+    assert fronts == record["leaves"] * faces
 
 
 def files_of(folder: Path) -> dict[str, bytes]:

@@ -40,7 +40,6 @@ def inner(record, path):
 
 FIELDS = {
     ("number",): "“number”",
-    ("seed",): "“seed”",
     ("teams",): "“teams”",
     ("guide",): "“guide”",
     ("teams", 1, "texture"): "“teams” 2 “texture”",
@@ -48,9 +47,8 @@ FIELDS = {
     ("cards", 0, "label"): "“cards” 1 “label”",
     ("cards", 11, "level"): "“cards” 12 “level”",
     ("cards", 2, "prompt"): "“cards” 3 “prompt”",
-    ("guide", 1, "bank"): "“guide” 2 “bank”",
-    ("made_from", "digest"): "“made_from” “digest”",
-    ("leaves",): "“leaves”",
+    ("guide", 1, "blanks"): "“guide” 2 “blanks”",
+    ("guide", 1, "team"): "“guide” 2 “team”",
 }
 
 
@@ -69,10 +67,6 @@ def test_a_field_that_is_lacking_or_cannot_be_is_named(tmp_path, path, lacking):
 @pytest.mark.parametrize(
     ("activity", "path", "value", "where"),
     [
-        ("rounds", ("lesson", "rounds", 0, 1, "seconds"), -1, "“lesson” “rounds” 2 “seconds”"),
-        ("rounds", ("lesson", "rounds", 0, 1, "exercise"), None, "“lesson” “rounds” 2 “exercise”"),
-        ("stations", ("lesson", "sets"), [], "“lesson” “sets”"),
-        ("organizer", ("lesson", "stories", 0, 0, "topic"), 7, "“lesson” “stories” 1 “topic”"),
         ("review", ("recipe", "bleed"), 1e300, "“recipe” “bleed”"),
         ("review", ("recipe", "margins", "top"), "wide", "“recipe” “margins” “top”"),
         ("review", ("cards", 4, "prompt_spans"), [[0, 1, "huge"]], "“cards” 5 “prompt_spans”"),
@@ -80,14 +74,43 @@ def test_a_field_that_is_lacking_or_cannot_be_is_named(tmp_path, path, lacking):
         ("review", ("cards", 4, "team"), "../Curlew", "“cards” 5 “team”"),
         ("review", ("cards", 4, "answer"), "edited by hand", "“cards” 5 “item”"),
         ("review", ("guide", 0, "blanks", 0, "item"), "0" * 12, "“guide” 1 “blanks”"),
-        ("review", ("fairness",), {"points": {"reached": 10**40}}, "“fairness”"),
-        ("review", ("left_out",), [{"place": 1, "why": ""}], "“left_out” 1 “place”"),
+        ("rounds", ("cards", 2, "wrong"), [7], "“cards” 3 “wrong”"),
+        ("organizer", ("cards", 0, "expected_share"), 1.5, "“cards” 1 “expected_share”"),
     ],
 )
 def test_a_value_that_cannot_be_is_named_wherever_it_stands(tmp_path, activity, path, value, where):
     record = sample(activity)
     inner(record, path[:-1])[path[-1]] = value
     assert refusal(tmp_path, json.dumps(record)) == f"is damaged at {where} and was left as it is"
+
+
+UNREAD = [
+    ("title",),
+    ("seed",),
+    ("made_from",),
+    ("lesson",),
+    ("guide_more",),
+    ("choosing",),
+    ("fairness",),
+    ("chance_to_win",),
+    ("left_out",),
+    ("papers",),
+    ("leaves",),
+    ("guide", 0, "bank"),
+    ("guide", 0, "guess_mean"),
+    ("cards", 0, "also_right"),
+    ("cards", 0, "pinned_to"),
+]
+
+
+@pytest.mark.parametrize("path", UNREAD, ids=lambda path: path[-1])
+def test_damage_where_nothing_is_asked_for_is_passed_over(tmp_path, path):
+    record = sample()
+    sound = read_as(tmp_path, json.dumps(record))
+    inner(record, path[:-1])[path[-1]] = [{"": -1e300}]
+    assert read_as(tmp_path, json.dumps(record)) == sound
+    del inner(record, path[:-1])[path[-1]]
+    assert read_as(tmp_path, json.dumps(record)) == sound
 
 
 def test_text_that_is_no_json_is_told_by_its_line(tmp_path):
