@@ -1,4 +1,4 @@
-"""Which words can go into which blanks: complete matchings, and whether there is only one.
+"""Which words can go into which blanks: whether a complete matching is the only one, and how many.
 
 `fits[b]` holds the numbers of the words that are right for blank b. A matching is complete when
 every blank has a word and no word is used twice; words may be left over.
@@ -13,44 +13,6 @@ Matching = tuple[int, ...]  # [blank] -> word
 
 _STEPS = 1_000_000
 """Counted in steps and not in seconds: a slower machine must not come to other rounds."""
-
-
-def complete_matching(fits: Fits) -> Matching | None:
-    """Return a complete matching, or None where there is none.
-
-    Blank after blank is given a word along an augmenting path (Berge 1957).
-    """
-    holder: dict[int, int] = {}
-    word_of: dict[int, int] = {}
-    for blank in range(len(fits)):
-        if not _augment(fits, blank, holder, word_of):
-            return None
-    return tuple(word_of[blank] for blank in range(len(fits)))
-
-
-def _augment(fits: Fits, start: int, holder: dict[int, int], word_of: dict[int, int]) -> bool:
-    """Give the blank a word; blanks that hold one already may have to move on to another."""
-    came_from: dict[int, int] = {}  # word -> the blank that asks for it
-    line = deque([start])
-    while line:
-        blank = line.popleft()
-        for word in sorted(fits[blank] - came_from.keys()):
-            came_from[word] = blank
-            if word not in holder:
-                _move_up(word, came_from, holder, word_of)
-                return True
-            line.append(holder[word])
-    return False
-
-
-def _move_up(
-    word: int, came_from: dict[int, int], holder: dict[int, int], word_of: dict[int, int]
-) -> None:
-    left: int | None = word
-    while left is not None:
-        taken, blank = left, came_from[left]
-        left = word_of.get(blank)
-        holder[taken], word_of[blank] = blank, taken
 
 
 def is_only_matching(fits: Fits, matching: Matching) -> bool:
@@ -76,12 +38,6 @@ def is_only_matching(fits: Fits, matching: Matching) -> bool:
             if not wanting[other]:
                 free.append(other)
     return len(free) == len(fits)
-
-
-def has_exactly_one(fits: Fits) -> bool:
-    """Say whether there is exactly one complete matching."""
-    matching = complete_matching(fits)
-    return matching is not None and is_only_matching(fits, matching)
 
 
 def wants(fits: Fits, matching: Matching) -> list[list[int]]:

@@ -9,7 +9,7 @@ from cards.item import Item
 from cards.quoting import quoted
 from decks.bank.fits import fits_of, own_words
 from decks.bank.guide import Guide, SharedBank, as_one
-from decks.bank.matching import has_exactly_one, rounds
+from decks.bank.matching import is_only_matching, rounds
 
 _MOST_NAMED, _FEW = 9, 4
 """A part has ten blanks at most; of longer rounds, in cards of all parts, only a few are named."""
@@ -34,11 +34,9 @@ def is_sound(part: SharedBank) -> bool:
     words may then fit one clue, as long as another clue needs the one of them. Where words may be
     used again, nothing but one fitting word for each clue will do.
     """
-    return (
-        has_one_word_each(part)
-        if part.reusable
-        else has_exactly_one(fits_of(part.blanks, part.bank))
-    )
+    if part.reusable:
+        return has_one_word_each(part)
+    return is_only_matching(fits_of(part.blanks, part.bank), own_words(part.blanks, part.bank))
 
 
 def has_one_word_each(part: SharedBank) -> bool:
