@@ -7,7 +7,7 @@ from msgspec import Struct, field
 
 from cards.item import Item
 from decks.card import Card
-from decks.recipe import Activity, Recipe
+from decks.recipe import Activity, Dealing, Recipe
 from decks.team import Team
 
 if TYPE_CHECKING:
@@ -63,6 +63,11 @@ class Deck(Struct, frozen=True):
     def owner_word(self) -> str:
         """What the owners of the piles are: a `team`, a `round` or a `set`."""
         return _OWNERS.get(self.recipe.activity, "team")
+
+    @property
+    def has_copies(self) -> bool:
+        """Whether every team has all the items, under the same labels."""
+        return self.recipe.deal is Dealing.COPIES and self.owners == self.recipe.teams
 
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""

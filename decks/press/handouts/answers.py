@@ -26,7 +26,7 @@ from decks.press.type.setting import (
     under_one_another,
     width_of,
 )
-from decks.recipe import Activity, Dealing, Recipe, Sides
+from decks.recipe import Activity, Recipe, Sides
 
 LABEL = Style(11, strong=True, tone="quiet")
 LABEL_WIDTH = 30.0
@@ -45,11 +45,10 @@ def answer_pages(deck: Deck) -> list[Frame]:
     """Return the pages of the list, team by team; where all have the same cards, once."""
     paper = page_paper(deck.recipe.paper)
     width = column(paper)
-    alike = deck.recipe.deal is Dealing.COPIES and deck.owners == deck.recipe.teams
     across = _columns(deck, width)
-    blocks = [Block(_title(deck, width, alike=alike))]
-    for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
-        head = [] if alike else [_head(deck, team, width)]
+    blocks = [Block(_title(deck, width))]
+    for team, hand in enumerate(deck.hands[:1] if deck.has_copies else deck.hands):
+        head = [] if deck.has_copies else [_head(deck, team, width)]
         each = (width + BETWEEN) / across - BETWEEN
         entries = [_entry(card, each, deck.recipe) for card in hand]
         blocks += _list(entries, width, across, head)
@@ -62,8 +61,8 @@ def _columns(deck: Deck, width: float) -> int:
     return 3 if all(width_of(card.item.answer, STRONG) <= room for card in deck.cards) else 2
 
 
-def _title(deck: Deck, width: float, *, alike: bool) -> Frame:
-    whose = "the same for every team" if alike else "for whoever checks the team"
+def _title(deck: Deck, width: float) -> Frame:
+    whose = "the same for every team" if deck.has_copies else "for whoever checks the team"
     return under_one_another(
         [
             paragraph(f"Answers: {deck.recipe.title}", width, TITLE),

@@ -23,7 +23,6 @@ from decks.press.type.setting import (
 )
 from decks.recipe import (
     Activity,
-    Dealing,
     Recipe,
     Support,
     cards_are_the_bank,
@@ -42,13 +41,14 @@ def guide_key(deck: Deck, width: float) -> list[Block]:
 
 def card_key(deck: Deck, width: float) -> list[Block]:
     """Return the key to the cards in the order of their labels, team by team."""
-    alike = deck.recipe.deal is Dealing.COPIES and deck.owners == deck.recipe.teams
-    subtitle = "In the order of the labels" + (", the same for every team" if alike else "")
+    subtitle = "In the order of the labels" + (
+        ", the same for every team" if deck.has_copies else ""
+    )
     words = deck.recipe.activity is Activity.COLLECT
     title = f"Answer key: {'word ' if words else ''}cards"
     blocks = [title_block(title, subtitle, width)]
-    for team, hand in enumerate(deck.hands[:1] if alike else deck.hands):
-        if not alike:
+    for team, hand in enumerate(deck.hands[:1] if deck.has_copies else deck.hands):
+        if not deck.has_copies:
             blocks.append(_team_head(deck.owners[team].name, team, width))
         blocks += _cards(hand, deck.recipe, width, words=words)
     return blocks

@@ -14,7 +14,7 @@ from decks.lesson.walking import (
     metres_for,
     reckon,
 )
-from decks.press.teacher.how.counts import a_team, are_copies, blanks, hands, metres, spread
+from decks.press.teacher.how.counts import a_team, blanks, hands, metres, spread
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.room_plan import room_plan
 from decks.press.teacher.table import Column, cell, table
@@ -183,11 +183,11 @@ def _more(deck: Deck, found: Reckoning) -> Iterator[str]:
     times = int(found.minutes // found.minutes_for_all)
     yield f"plan {times} rounds: lay the cards out again when all are home"
     each = _rounded(found.trips)
-    if are_copies(deck) and len(deck.pool) > found.cards:
+    if deck.has_copies and len(deck.pool) > found.cards:
         yield f"take more cards: {min(each, len(deck.pool))} with Cards"
-    if not are_copies(deck) and len(deck.pool) > len(deck.cards):
+    if not deck.has_copies and len(deck.pool) > len(deck.cards):
         yield f"take more cards: {min(_in_all(deck, each), len(deck.pool))} with Cards"
-    elif not are_copies(deck) and len(deck.recipe.teams) > 1:
+    elif not deck.has_copies and len(deck.recipe.teams) > 1:
         words = min(each, len(deck.pool))
         yield f"give every team the same {words} words: copies with Deal, {words} with Cards"
     far = metres_for(minutes=found.minutes, cards=found.cards)
@@ -202,7 +202,7 @@ def _rounded(number: int) -> int:
 
 def _in_all(deck: Deck, each: int) -> int:
     """Return how many items give every team so many cards."""
-    return each if are_copies(deck) else each * len(deck.recipe.teams)
+    return each if deck.has_copies else each * len(deck.recipe.teams)
 
 
 def _assumed(found: Reckoning) -> str:

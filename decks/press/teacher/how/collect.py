@@ -3,7 +3,6 @@
 from decks.deck import Deck
 from decks.press.teacher.how.counts import (
     a_team,
-    are_copies,
     blanks,
     cards_file,
     guides_needed,
@@ -34,7 +33,7 @@ def collect(deck: Deck) -> Play:
 
 
 def _needs(deck: Deck) -> tuple[str, ...]:
-    alike = ", the same words in every colour" if are_copies(deck) else ""
+    alike = ", the same words in every colour" if deck.has_copies else ""
     cards = f"{counted(len(deck.cards), 'card')}, {spread(hands(deck))} a team{alike}"
     return (
         f"{cards_file(deck)}, cut: {cards}",
@@ -106,7 +105,7 @@ def _end(deck: Deck) -> str:
 
 
 def _guide(deck: Deck) -> str:
-    own = "" if are_copies(deck) else " It asks only for the team’s words."
+    own = "" if deck.has_copies else " It asks only for the team’s words."
     number = told(blanks(deck), "blank")
     words = (
         f"The words brought home are the bank for the {number} of the guide."

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from decks.deck import Deck
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
-from decks.recipe import Dealing, GuideFor, Sides, Support
+from decks.recipe import GuideFor, Sides, Support
 from decks.words import counted
 
 
@@ -99,11 +99,6 @@ def helped(deck: Deck) -> str:
 def points(number: int) -> str:
     """Return a number of points: `1 point`, `no points`."""
     return counted(number, "point") if number else "no points"
-
-
-def are_copies(deck: Deck) -> bool:
-    """Whether every team has all the items."""
-    return deck.recipe.deal is Dealing.COPIES
 
 
 def lost(spare: str, key: str) -> str:
