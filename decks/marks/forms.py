@@ -11,6 +11,7 @@ from decks.deck import Deck
 from decks.recipe import Activity
 
 TALLY_SHEET = "Tally"
+SCORE_SHEET = "Score"
 GUIDES_TITLE = "Marked study guides"
 LONGEST_TEXT = 64
 """How much of what a card says tells it from others in a row."""

@@ -9,17 +9,17 @@ from cards.reading.file import tables_of
 from cards.reading.headings import key
 from cards.reading.table import Table
 from decks.deck import Deck
+from decks.marks.forms import SCORE_SHEET
 from decks.marks.marked import Count, MarkedGuide, Marks
 from decks.marks.reading.cells import Sheet
 from decks.marks.reading.guides import read_guides
 from decks.marks.reading.heads import doubled_headings, head_of, missing_heading
 from decks.marks.reading.tally import read_tally
+from decks.recipe import Activity
 
 _STEM = "marks"
 _WORKBOOKS = (".xlsx", ".xlsm", ".ods")
 _TEXTS = (".csv", ".tsv")
-_OTHERS = {"score"}
-"""Sheets of ours that hold no marks of students."""
 
 
 def read_marks(path: Path, deck: Deck) -> Marks:
@@ -120,9 +120,11 @@ def _read_table(
     findings: list[Finding],
 ) -> bool:
     """Read a table, if it holds marks or ought to; return whether it does."""
+    if _is_score_sheet(table, deck):
+        return False
     head = head_of(table)
     if head is None:
-        missing = None if key(table.title) in _OTHERS else missing_heading(table)
+        missing = missing_heading(table)
         findings += [missing] if missing else []
         return missing is not None
     sheet = Sheet(table, list(doubled_headings(table, head)))
@@ -132,6 +134,11 @@ def _read_table(
         guides += read_guides(sheet, head, deck)
     findings += sheet.findings
     return True
+
+
+def _is_score_sheet(table: Table, deck: Deck) -> bool:
+    """Say whether a table holds points; with names of teams it may be headed as a tally is."""
+    return deck.recipe.activity is Activity.ROUNDS and key(table.title) == key(SCORE_SHEET)
 
 
 def _no_marks(path: Path) -> Finding:

@@ -10,12 +10,12 @@ from cards.place import column_letters
 from cards.workbook.tones import HAIRLINE, INK, PANEL, QUIET, letters_on
 from decks.deck import Deck
 from decks.lesson import Called
+from decks.marks.forms import SCORE_SHEET
 from decks.marks.sheet.styles import AS_TYPED, COUNT, DIRECTIONS, LABEL, Style
 from decks.marks.sheet.writing import Area, Book, Sheet, name_of, span
 from decks.recipe import Points
 from decks.team import Team
 
-NAME = "Score"
 _HEADS = ("Round", "Card", "Question")
 _WIDTHS = (16, 8, 52)
 _LETTERS_A_LINE, _LINE_HEIGHT, _AIR = 46, 16, 6
@@ -48,7 +48,7 @@ def add_score_sheet(book: Book, deck: Deck, called: Called) -> None:
 
     No student has a place in it.
     """
-    sheet = book.add_sheet(NAME)
+    sheet = book.add_sheet(SCORE_SHEET)
     rounds = _rounds(deck, called)
     _write_heads(sheet, deck)
     for each, calls in zip(rounds, called.rounds, strict=True):

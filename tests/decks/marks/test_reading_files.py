@@ -101,6 +101,27 @@ def test_the_score_sheet_is_not_taken_for_a_tally_where_a_team_is_called_right(t
     assert told(read(book, made, tmp_path)) == []
 
 
+def test_points_are_no_marks_even_where_the_teams_are_called_as_the_tally_is_headed(tmp_path):
+    teams = make_teams(["Right", "Tries"], [None] * 2)
+    recipe = Recipe("Shore", teams, activity=Activity.ROUNDS)
+    made = make_deck(recipe, items(6), number=1, seed="s")
+    book = Book(made)
+    score = book.book["Score"]
+    assert [cell.value for cell in score[3]] == ["Round", "Card", "Question", "Right", "Tries"]
+    score.cell(6, 4).value, score.cell(6, 5).value = 1, 3
+    book.count(2, 3, 2)
+    marks = read(book, made, tmp_path)
+    assert (marks.by_item, marks.findings) == ({key_of(made, 2): (2, 3)}, ())
+
+
+def test_a_tally_may_be_called_score_where_the_deck_has_no_score_sheet(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(2, 3, 2)
+    book.tally.title = "Score"
+    assert read(book, made, tmp_path).by_item == {key_of(made, 2): (2, 3)}
+
+
 def test_a_workbook_of_something_else_is_told(tmp_path):
     path = workbook_with(tmp_path / "marks.xlsx", {})
     assert [found.code for found in read_marks(path, deck()).findings] == ["no-marks-sheet"]
