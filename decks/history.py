@@ -27,7 +27,7 @@ class Earlier(Struct, frozen=True):
         return self.deck.number
 
 
-class History(Struct, frozen=True):
+class EarlierDecks(Struct, frozen=True):
     """The earlier decks in the order of their numbers, and what was left alone, and why."""
 
     decks: tuple[Earlier, ...] = ()
@@ -39,7 +39,7 @@ class History(Struct, frozen=True):
         return frozenset(card.item.key for earlier in self.decks for card in earlier.deck.cards)
 
 
-def earlier_decks(shelf: Path) -> History:
+def earlier_decks(shelf: Path) -> EarlierDecks:
     """Return all decks on a shelf, as `decks.shelf` names it; none where there is no shelf.
 
     What cannot be read does not stop the rest: it is left alone and told as a warning. Raises
@@ -58,7 +58,7 @@ def earlier_decks(shelf: Path) -> History:
         else:
             decks[deck.number] = Earlier(folder, deck)
     ordered = tuple(decks[number] for number in sorted(decks))
-    return History(ordered, tuple(findings))
+    return EarlierDecks(ordered, tuple(findings))
 
 
 def _folders(shelf: Path) -> list[Path]:

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from cards.finding import Finding, UnreadableFileError
 from decks.aims import Plan, plan_next
 from decks.commands.inspection import Inspection
-from decks.history import Earlier, History
+from decks.history import Earlier, EarlierDecks
 from decks.marks.past import Marked, history_of
 from decks.marks.reading import marks_in
 from decks.settings import UsageError
@@ -22,14 +22,14 @@ class Planned(Struct, frozen=True):
     findings: tuple[Finding, ...]
 
 
-Planner = Callable[[Inspection, Path, History, str], Planned]
+Planner = Callable[[Inspection, Path, EarlierDecks, str], Planned]
 """What plans a deck from what was found in the file, the shelf, its decks, and the seed."""
 
 
 def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
     """Return what plans the next deck; it changes no setting that is among the options."""
 
-    def planned(seen: Inspection, shelf: Path, earlier: History, seed: str) -> Planned:
+    def planned(seen: Inspection, shelf: Path, earlier: EarlierDecks, seed: str) -> Planned:
         if not earlier.decks:
             raise _no_earlier(shelf, earlier)
         marks, findings = _marks_of(earlier.decks)
@@ -46,7 +46,7 @@ def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
     return planned
 
 
-def _no_earlier(shelf: Path, earlier: History) -> UsageError | UnreadableFileError:
+def _no_earlier(shelf: Path, earlier: EarlierDecks) -> UsageError | UnreadableFileError:
     """Return why there is nothing to go on from: no deck, or none that can be read."""
     wrong = f"There is no earlier deck in “{shelf.name}” to go on from."
     if earlier.findings:

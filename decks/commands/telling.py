@@ -9,7 +9,7 @@ from decks.commands.inspection import Inspection
 from decks.commands.report import told_in_a_build
 from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
-from decks.history import History
+from decks.history import EarlierDecks
 from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
 from decks.lesson.timing import told
@@ -28,7 +28,7 @@ def made(
     deck: Deck,
     stacks: tuple[Stack, ...],
     seen: Inspection,
-    earlier: History | None = None,
+    earlier: EarlierDecks | None = None,
 ) -> list[str]:
     """Say what was made, how to print it and how fair it is.
 
@@ -130,7 +130,7 @@ def _pinned(deck: Deck) -> Iterator[str]:
         yield "Every team gets every card, also those that the Team column sets to one."
 
 
-def _seen_before(deck: Deck, earlier: History | None) -> list[str]:
+def _seen_before(deck: Deck, earlier: EarlierDecks | None) -> list[str]:
     """Say how many items were in earlier decks, and which command goes on from those."""
     if earlier is None or not earlier.decks:
         return []
