@@ -7,14 +7,19 @@ from msgspec import Struct
 from cards.item import Item
 
 MISSED = 60
-"""An item is missed if fewer percent than this were right when it was last marked. Below about 60 a
-card stops being practice: our own judgement."""
+"""An item is missed if fewer percent than this were right. Below about 60 a card stops being
+practice: our own judgement."""
 
 KNOWN = 0.90
 KNOWN_TRIES = 4
 """An item is known if this share is expected to get it right after at least so many tries. With a
 level weighing eight tries, a medium item is known once 12 of 12 got it right, a hard one once 24 of
 24 did: our own judgement."""
+
+
+def is_missed(right: int, tries: int) -> bool:
+    """Say whether too few answers to an item were right; nobody misses what nobody tried."""
+    return 100 * right < MISSED * tries
 
 
 class Result(Struct, frozen=True):
@@ -38,8 +43,8 @@ class Past(Struct, frozen=True):
 
     @property
     def missed(self) -> bool:
-        """Whether too few got it right when it was last marked."""
-        return any(100 * last.right < MISSED * last.tries for last in self.results[-1:])
+        """Whether it was missed when it was last marked."""
+        return any(is_missed(last.right, last.tries) for last in self.results[-1:])
 
     @property
     def back_since(self) -> bool:

@@ -5,7 +5,14 @@ from typing import Any
 from msgspec.structs import asdict
 
 from decks.marks.results import ENOUGH_PAPERS, ItemResult, Results
-from decks.marks.summary import band, is_key_doubtful, is_missed, is_sure, needs_lesson, sentences
+from decks.marks.summary import (
+    band,
+    is_key_doubtful,
+    is_still_missed,
+    is_sure,
+    needs_lesson,
+    sentences,
+)
 
 _PLACES = 6
 
@@ -67,7 +74,7 @@ def _item(result: ItemResult) -> dict[str, Any]:
         "corrected_point_biserial": _rounded(result.correlation),
         "look_at_key": is_key_doubtful(result),
         "everyone_has_it": is_sure(result),
-        "missed": is_missed(result),
+        "missed": is_still_missed(result),
     }
 
 

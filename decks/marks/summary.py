@@ -5,6 +5,7 @@ from math import sqrt
 
 from msgspec import Struct
 
+from decks.aims.past import is_missed
 from decks.marks.forms import in_short
 from decks.marks.results import ENOUGH_PAPERS, GuideResult, ItemResult, Results, TopicResult
 from decks.words import counted, listed, percent
@@ -14,9 +15,6 @@ GOOD = 0.80
 
 FEW_TRIES = 4
 """So many tries without a miss are worth a word: the interval then begins above a half."""
-
-MISSED = 0.60
-"""Below about this share a card stops being practice: our own judgement."""
 
 MOST_NAMED = 5
 _BANDS = ((0.40, "very good"), (0.30, "good"), (0.20, "marginal"), (0.0, "poor"))
@@ -56,9 +54,9 @@ def is_sure(result: ItemResult) -> bool:
     return result.tries >= FEW_TRIES and result.right == result.tries
 
 
-def is_missed(result: ItemResult) -> bool:
-    """Say whether fewer than enough got an item right, and most likely will again."""
-    return result.share is not None and result.share < MISSED and result.after.mean < GOOD
+def is_still_missed(result: ItemResult) -> bool:
+    """Say whether an item was missed, and fewer than are good are expected to get it right now."""
+    return is_missed(result.right, result.tries) and result.after.mean < GOOD
 
 
 def needs_lesson(topic: TopicResult) -> bool:
@@ -109,7 +107,7 @@ def _lessons(topics: Sequence[TopicResult]) -> list[Sentence]:
 
 
 def _missed(items: Sequence[ItemResult]) -> Sentence | None:
-    missed = sorted(filter(is_missed, items), key=lambda one: (one.share, one.after.mean))
+    missed = sorted(filter(is_still_missed, items), key=lambda one: (one.share, one.after.mean))
     if not missed:
         return None
     told = [f"{called(one)} {one.right} of {one.tries}" for one in missed[:MOST_NAMED]]

@@ -12,7 +12,7 @@ from decks.marks.results import ItemResult, TopicResult, results
 from decks.marks.summary import (
     Sentence,
     is_key_doubtful,
-    is_missed,
+    is_still_missed,
     needs_lesson,
     sentences,
     two_places,
@@ -36,7 +36,7 @@ def class_papers(made, rows):
     return Marks(guides=(MarkedGuide(None, keys, tuple(rows)),))
 
 
-def test_an_item_that_all_have_and_one_that_is_missed_are_told_in_whole_sentences():
+def test_an_item_that_all_have_and_one_that_is_still_missed_are_told_in_whole_sentences():
     made = for_class(3)
     answers = [card.item.answer for card in made.hands[0]]
     # all are easy: (7.2 + 2) / (8 + 4) = .77 is expected of the second from now on
@@ -113,7 +113,7 @@ def test_three_of_five_are_not_too_few_right(right, tries, missed):
     """The item is of medium level: no more than (6 + right) / (8 + tries) is expected of it."""
     made = in_rounds(chosen=[item()])
     (one,) = results(made, counted(made, (right, tries))).items
-    assert is_missed(one) is missed
+    assert is_still_missed(one) is missed
 
 
 def test_what_most_likely_is_known_again_is_not_missed():
@@ -122,7 +122,7 @@ def test_what_most_likely_is_known_again_is_not_missed():
     # (7 + 1) / (8 + 2) = .80, and (7 + 1) / (8 + 3) = .73
     for count, missed in (((1, 2), False), ((1, 3), True)):
         (one,) = results(made, counted(made, count), before=before).items
-        assert is_missed(one) is missed
+        assert is_still_missed(one) is missed
 
 
 @pytest.mark.parametrize(
