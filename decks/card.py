@@ -9,5 +9,5 @@ class Card(Struct, frozen=True):
     """One card of a deck: its label, the number of its owner (from 0), and what it asks."""
 
     label: str
-    team: int
+    owner: int
     item: Item

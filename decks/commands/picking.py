@@ -84,7 +84,7 @@ def _labels(text: str, deck: Deck, hands: Sequence[Sequence[Card]]) -> set[str]:
 def _known(label: str, known: Collection[str], deck: Deck, hands: Sequence[Sequence[Card]]) -> str:
     if label in known:
         return label
-    elsewhere = [deck.owners[card.team].name for card in deck.cards if card.label == label]
+    elsewhere = [deck.owners[card.owner].name for card in deck.cards if card.label == label]
     piles = "; ".join(told(hand, deck) for hand in hands if hand)
     where = f" That card is in the pile of {listed(elsewhere, 'and')}." if elsewhere else ""
     raise UsageError(f"--cards {label}: there is no such card here. There are {piles}.{where}")
@@ -93,7 +93,7 @@ def _known(label: str, known: Collection[str], deck: Deck, hands: Sequence[Seque
 def told(cards: Iterable[Card], deck: Deck) -> str:
     """Return whose cards of one pile they are, and their labels: `Otter 7, 9–12`."""
     pile = list(cards)
-    return f"{deck.owners[pile[0].team].name} {in_short([card.label for card in pile])}"
+    return f"{deck.owners[pile[0].owner].name} {in_short([card.label for card in pile])}"
 
 
 def in_short(labels: Sequence[str]) -> str:

@@ -106,7 +106,7 @@ def _put(place: Path, files: Mapping[str, bytes]) -> list[Path]:
 
 def _about(deck: Deck, found: Picked, loads: Sequence[Load]) -> list[str]:
     leaves = sum(len(load.leaves) for load in loads)
-    piles = [told(own, deck) for _, own in groupby(found.cards, key=lambda card: card.team)]
+    piles = [told(own, deck) for _, own in groupby(found.cards, key=lambda card: card.owner)]
     cards = f"{counted(len(found.cards), 'card')} again, on {counted(leaves, 'leaf', 'leaves')}"
     return [f"{deck.name}: {cards}: {'; '.join(piles)}."]
 
@@ -132,6 +132,6 @@ def _notes(deck: Deck, found: Picked, fit: Refitted) -> list[str]:
     if found.repeated:
         is_one = len(found.repeated) == 1
         which = f"Card {found.repeated[0]} is" if is_one else "These cards are"
-        owner = deck.owners[found.cards[0].team].name
+        owner = deck.owners[found.cards[0].owner].name
         notes.append(f'{which} in several piles. For one of them only: --team "{owner}".')
     return [f"Note    {note}" for note in notes]

@@ -51,7 +51,7 @@ def tally_rows(deck: Deck) -> tuple[TallyRow, ...]:
     return tuple(
         TallyRow(
             card.label,
-            None if same else deck.owners[card.team].name,
+            None if same else deck.owners[card.owner].name,
             in_short(card.item.answer if words else card.item.prompt or card.item.answer),
             card.item,
         )

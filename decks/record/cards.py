@@ -27,7 +27,7 @@ def hands_read(
     numbers = {owner.name: n for n, owner in enumerate(owners)}
     hands: list[dict[str, Card]] = [{} for _ in owners]
     for card in each(records, partial(_card, numbers=numbers, album=album)):
-        hand = hands[card.team]
+        hand = hands[card.owner]
         if card.label in hand:
             raise WrongValueError(card.label)
         hand[card.label] = card

@@ -81,7 +81,7 @@ def _recipe(deck: Deck) -> dict[str, Any]:
 def _card(deck: Deck, card: Card) -> dict[str, Any]:
     return {
         "label": card.label,
-        "team": deck.owners[card.team].name,
+        "team": deck.owners[card.owner].name,
         "kind": card.item.kind,
         "topic": card.item.topic,
         "level": int(card.item.level),

@@ -118,5 +118,5 @@ def key_of(deck, label, owner=None):
     return next(
         card.item.key
         for card in deck.cards
-        if card.label == str(label) and owner in {None, deck.owners[card.team].name}
+        if card.label == str(label) and owner in {None, deck.owners[card.owner].name}
     )

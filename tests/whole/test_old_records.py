@@ -42,7 +42,7 @@ def test_there_is_a_sample_of_every_format_and_activity():
 def test_its_cards_and_the_blanks_of_its_guides_are_read(deck):
     told, read = told_by(deck), read_record(deck)
     cards = [
-        (card.label, read.owners[card.team].name, card.item.prompt, card.item.answer)
+        (card.label, read.owners[card.owner].name, card.item.prompt, card.item.answer)
         for card in read.cards
     ]
     assert cards == [

@@ -69,7 +69,7 @@ def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
 def face(card: Card, owner: Team, shape: Shape) -> Frame:
     """Return one side of a card. Raises `ValueError` for a text that does not fit."""
     if shape.shows is Shows.OWNER:
-        return owners_mark(card.team, owner, shape)
+        return owners_mark(card.owner, owner, shape)
     arrangement = arrange(card.item, shape)
     if arrangement is None:
         raise ValueError(card.item)
@@ -81,7 +81,7 @@ def face(card: Card, owner: Team, shape: Shape) -> Frame:
         *framed_label(card.label, shape),
     ]
     if shape.ribbon:
-        things.insert(0, Ribbon(*shape.ribbon_box, card.team))
+        things.insert(0, Ribbon(*shape.ribbon_box, card.owner))
     return Frame(shape.width, shape.height, tuple(things))
 
 

@@ -40,7 +40,7 @@ def loads_of(deck: Deck, cards: Sequence[Card], grid: Grid) -> tuple[Load, ...]:
         return (Load(None, _packed(cards, grid)),)
     return tuple(
         Load(deck.owners[number], _packed(list(own), grid))
-        for number, own in groupby(cards, key=lambda card: card.team)
+        for number, own in groupby(cards, key=lambda card: card.owner)
     )
 
 
@@ -72,7 +72,7 @@ def reprint_leaves(deck: Deck, grid: Grid, loads: Sequence[Load]) -> list[list[L
 
 
 def _filled(cards: Sequence[Card], grid: Grid) -> list[Filled]:
-    return [Filled(slot, card.team, card) for slot, card in zip(grid.slots, cards, strict=False)]
+    return [Filled(slot, card.owner, card) for slot, card in zip(grid.slots, cards, strict=False)]
 
 
 def reprint_files(deck: Deck, grid: Grid, loads: Sequence[Load]) -> dict[str, bytes]:

@@ -36,7 +36,7 @@ def test_a_dealt_deck_has_a_row_for_each_card_with_its_team():
     made = deck()
     sheet = sheets_of(made)["Tally"]
     assert column(sheet, "Card") == [int(card.label) for card in made.cards]
-    assert column(sheet, "Team") == [made.owners[card.team].name for card in made.cards]
+    assert column(sheet, "Team") == [made.owners[card.owner].name for card in made.cards]
     assert column(sheet, "On the card") == [card.item.prompt for card in made.cards]
 
 

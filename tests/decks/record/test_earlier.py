@@ -21,7 +21,7 @@ def test_an_earlier_record_is_read(earlier):
     told = json.loads(EARLIER.read_text(encoding="utf-8"))
     assert not {"lesson", "pictures", "guide_more"} & told.keys()
     deck = read_record(earlier)
-    assert [(card.label, deck.owners[card.team].name, card.item.key) for card in deck.cards] == [
+    assert [(card.label, deck.owners[card.owner].name, card.item.key) for card in deck.cards] == [
         (card["label"], card["team"], card["item"]) for card in told["cards"]
     ]
     assert len(deck.cards) == 6

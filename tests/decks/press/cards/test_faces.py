@@ -18,7 +18,7 @@ WIDTH, HEIGHT = mm(97), mm(63)
 def sides(prompt="What digs?", answer="lugworm", topic="Life"):
     card = Card("12", 1, item(prompt, answer, topic=topic))
     return [
-        face(card, RECIPE.teams[card.team], Shape(WIDTH, HEIGHT, back=back))
+        face(card, RECIPE.teams[card.owner], Shape(WIDTH, HEIGHT, back=back))
         for back in (False, True)
     ]
 
@@ -80,7 +80,7 @@ def test_a_text_that_does_not_fit_is_not_drawn_silently():
 def test_raised_lowered_and_bold_letters_of_the_cell_are_set_so():
     spans = (Span(1, 2, TextStyle.LOWERED), Span(4, 8, TextStyle.BOLD))
     card = Card("1", 0, item("H2O boil", "steam", prompt_spans=spans))
-    front = face(card, RECIPE.teams[card.team], Shape(WIDTH, HEIGHT, back=False))
+    front = face(card, RECIPE.teams[card.owner], Shape(WIDTH, HEIGHT, back=False))
     letters = {text.text.strip(): text for text in texts(front)}
     assert letters["2"].size < letters["H"].size
     assert letters["2"].y < letters["H"].y
