@@ -26,7 +26,7 @@ def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and 
     *,
     number: int,
     seed: str,
-    exercises: Sequence[Exercise] | None = None,
+    exercises: Sequence[Exercise] = (),
     plan: "Plan | None" = None,
 ) -> Deck:
     """Choose the items, give the cards their owners and labels, and add what the lesson needs.

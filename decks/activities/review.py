@@ -7,7 +7,7 @@ from msgspec.structs import replace
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled
 from decks.bank import Guide, Pool, make_guide
-from decks.dealing import Deal, ShareOf, deal_copies, deal_shares, share_by_level
+from decks.dealing import Deal, ShareOf, deal_copies, deal_shares
 from decks.recipe import Dealing, GuideFor, Recipe, Support
 
 
@@ -16,7 +16,7 @@ def review(
     items: Sequence[Item],
     pool: Sequence[Item],
     seed: str,
-    share_of: ShareOf = share_by_level,
+    share_of: ShareOf,
 ) -> Arrangement:
     """Deal the items to the teams, label the cards and write the study guides.
 

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled, owners_called
-from decks.dealing import ShareOf, share_by_level
+from decks.dealing import ShareOf
 from decks.deck import Card
 from decks.lesson import Call, Called
 from decks.lesson.calling import calling_order, rounds_for, seconds_to_allow
@@ -19,7 +19,7 @@ def rounds(
     items: Sequence[Item],
     exercises: Sequence[Exercise],
     seed: str,
-    share_of: ShareOf = share_by_level,
+    share_of: ShareOf,
 ) -> Arrangement:
     """Put the questions into their calling order, each with an exercise."""
     generator = random.Random(f"{seed}/rounds")

@@ -5,16 +5,14 @@ from collections.abc import Sequence
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled, owners_called
-from decks.dealing import ShareOf, share_by_level
+from decks.dealing import ShareOf
 from decks.lesson import Bases
 from decks.lesson.bases import at_bases, equal_sets, rising_sets, sets_for
 from decks.recipe import Recipe, Sets
 from decks.team import MOST_TEAMS
 
 
-def stations(
-    recipe: Recipe, items: Sequence[Item], seed: str, share_of: ShareOf = share_by_level
-) -> Arrangement:
+def stations(recipe: Recipe, items: Sequence[Item], seed: str, share_of: ShareOf) -> Arrangement:
     """Part the items into sets, and order each so that a base changes its topic.
 
     A card's label is the number of its base.

@@ -4,14 +4,13 @@ from decks.bank.entries import entry_of, one_line
 from decks.bank.guide import Guide, GuidePart, make_guide
 from decks.bank.hints import hint_of
 from decks.bank.pool import Pool
-from decks.bank.soundness import Swap, findings_about, has_one_word_each, is_sound, swappable
+from decks.bank.soundness import findings_about, has_one_word_each, is_sound, swappable
 from decks.bank.wording import directions, noun_of
 
 __all__ = [
     "Guide",
     "GuidePart",
     "Pool",
-    "Swap",
     "directions",
     "entry_of",
     "findings_about",

@@ -4,7 +4,7 @@ from decks.colour.apart import apart, apart_for, apart_in_grey, choose
 from decks.colour.contrast import contrast
 from decks.colour.difference import difference
 from decks.colour.seeing import Sight, seen
-from decks.colour.spaces import Lab, lab, lightness
+from decks.colour.spaces import Lab, lab
 
 __all__ = [
     "Lab",
@@ -16,6 +16,5 @@ __all__ = [
     "contrast",
     "difference",
     "lab",
-    "lightness",
     "seen",
 ]

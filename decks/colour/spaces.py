@@ -22,7 +22,10 @@ BEND = 6 / 29
 
 
 class Lab(NamedTuple):
-    """A colour in CIELAB under D65: lightness from 0 to 100, red over green, yellow over blue."""
+    """A colour in CIELAB under D65: lightness from 0 to 100, red over green, yellow over blue.
+
+    Lightness is what a grey copier keeps of a colour.
+    """
 
     lightness: float
     a: float
@@ -49,11 +52,6 @@ def lab_of(amounts: Light) -> Lab:
     """Return the CIELAB coordinates of an amount of light."""
     x, y, z = (_bent(value / full) for value, full in zip(by(TO_XYZ, amounts), WHITE, strict=True))
     return Lab(116 * y - 16, 500 * (x - y), 200 * (y - z))
-
-
-def lightness(code: str) -> float:
-    """Return the CIELAB lightness of a code, 0 to 100: what a grey copier keeps of a colour."""
-    return lab(code).lightness
 
 
 def by(matrix: Matrix, amounts: Light) -> Light:

@@ -18,9 +18,6 @@ from decks.recipe import PaperName, Recipe
 from decks.settings import UsageError, read_option
 from decks.words import listed
 
-MAY_DIFFER = ("paper", "sides", "flip", "comes_out", "printer")
-"""What can be another from one print of a card to the next: the card stays the same."""
-
 ROUNDING = 1e-6
 _NOTHING = Content("", (), (), (), ())
 
@@ -34,7 +31,9 @@ class Refitted(Struct, frozen=True):
 
 
 def refitted(first: Recipe, options: Mapping[str, str]) -> Refitted:
-    """Return how to print the cards of a recipe again, with other settings of `MAY_DIFFER`.
+    """Return how to print the cards of a recipe again, with other settings.
+
+    Those can be paper, sides, flip, comes out and printer: the card stays the same.
 
     Raises `UsageError` for a setting that cannot be, a card that its paper cannot hold, and a
     printer that is not kept; `NoRoomError` for a recipe that no card was ever printed by.

@@ -1,6 +1,5 @@
 """Which team gets which item, and how fair that is."""
 
-from decks.dealing.chance import chance_to_win
 from decks.dealing.copies import deal_copies
 from decks.dealing.counts import tally
 from decks.dealing.deal import CARDS, PAIRS, THOUSANDTHS, WORDS, Deal, Goal
@@ -17,7 +16,6 @@ __all__ = [
     "Goal",
     "ShareOf",
     "chance_sentence",
-    "chance_to_win",
     "deal_copies",
     "deal_shares",
     "deal_warnings",

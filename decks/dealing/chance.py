@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from itertools import accumulate
 
 from cards.item import Item
-from decks.dealing.loads import ShareOf, share_by_level
+from decks.dealing.loads import ShareOf
 
 Chances = list[float]  # [points]
 
@@ -12,9 +12,7 @@ _NOTHING = 1e-30
 """A chance below this is lost in the rounding of those that count."""
 
 
-def chance_to_win(
-    hands: Sequence[Sequence[Item]], share_of: ShareOf = share_by_level
-) -> tuple[float, ...]:
+def chance_to_win(hands: Sequence[Sequence[Item]], share_of: ShareOf) -> tuple[float, ...]:
     """Return each team's chance to have the most points; teams that tie for it share it equally.
 
     A card is a point with the probability that `share_of` tells, whatever happens on other cards:

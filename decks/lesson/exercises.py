@@ -48,15 +48,14 @@ def standard() -> tuple[Exercise, ...]:
 
 
 def exercises_of(rows: Sequence[ExerciseRow]) -> tuple[Exercise, ...]:
-    """Return the exercises of a sheet, or our own where it has none.
+    """Return the exercises of a sheet.
 
     An effort that is blank or not known counts as moderate.
     """
-    listed = tuple(
+    return tuple(
         Exercise(row.name.text, _text(row.how_many), _text(row.gentler), _effort(row.effort))
         for row in rows
     )
-    return listed or standard()
 
 
 def _text(cell: Cell | None) -> str:

@@ -14,15 +14,10 @@ from decks.press.handouts.guide import guide_pages, second_pages
 from decks.press.handouts.planning import planning_pages
 from decks.press.pdf import make_pdf
 from decks.press.teacher import teacher_pages
-from decks.steps import Told, unheard
+from decks.steps import Told
 
 
-def print_papers(
-    deck: Deck,
-    grid: Grid,
-    stacks: tuple[Stack, ...],
-    told: Told = unheard,
-) -> dict[str, bytes]:
+def print_papers(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], told: Told) -> dict[str, bytes]:
     """Return the deck's PDFs by file name; `told` hears of every step, in a few words."""
     papers, language = card_files(deck, grid, stacks, told), deck.recipe.language
     told("Drawing what students write on")

@@ -2,13 +2,12 @@
 
 from decks.record.damage import DamagedRecordError
 from decks.record.finding_it import RECORD, folder_of
-from decks.record.pictures import PICTURES, picture_files
+from decks.record.pictures import picture_files
 from decks.record.reading import read_record
 from decks.record.writing import FORMAT, Colophon, write
 
 __all__ = [
     "FORMAT",
-    "PICTURES",
     "RECORD",
     "Colophon",
     "DamagedRecordError",

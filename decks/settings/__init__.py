@@ -1,6 +1,6 @@
 """Every setting, and how a recipe comes from the Deck sheet, the command line and the defaults."""
 
-from decks.settings.resolving import cell_of, read_option, resolve, setting_called
+from decks.settings.resolving import cell_of, read_option, resolve
 from decks.settings.setting import Setting, UsageError
 from decks.settings.table import SETTINGS
 
@@ -11,5 +11,4 @@ __all__ = [
     "cell_of",
     "read_option",
     "resolve",
-    "setting_called",
 ]

@@ -8,7 +8,7 @@ from coloraide import Color
 from hypothesis import given
 from hypothesis import strategies as st
 
-from decks.colour import Lab, Sight, contrast, difference, lab, lightness, seen
+from decks.colour import Lab, Sight, contrast, difference, lab, seen
 
 PAIRS = Path(__file__).parent / "data" / "ciede2000_sharma_2005.csv"
 CODES = st.from_regex(r"#[0-9A-F]{6}", fullmatch=True)
@@ -55,7 +55,7 @@ def test_vermilion_is_olive_to_those_who_lack_red_or_green_cones(sight, shown):
     [("#E69F00", 70.6), ("#56B4E9", 69.8), ("#009E73", 57.7), ("#0072B2", 46.0), ("#000000", 0)],
 )
 def test_lightness_of_known_inks(code, expected):
-    assert lightness(code) == pytest.approx(expected, abs=0.05)
+    assert lab(code).lightness == pytest.approx(expected, abs=0.05)
 
 
 @given(CODES)

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 from strategies import TOPICS, card, decks
 
 from cards.item import Level
-from decks.choosing import ALL, choose
+from decks.amounts import ALL
+from decks.choosing import choose
 
 SHORE = [card(n, 1 + n % 3, TOPICS[n // 3 % 5]) for n in range(60)]  # four of each level and topic
 

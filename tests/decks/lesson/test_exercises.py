@@ -72,13 +72,12 @@ def test_every_standard_exercise_has_a_gentler_and_a_seated_option():
     assert all(e.how_many and "sitting" in e.gentler for e in standard())
 
 
-def test_exercises_come_from_the_teachers_sheet_or_else_from_our_own_list():
+def test_exercises_come_from_the_teachers_sheet():
     place = Place("Exercises", 2, 1)
     row = ExerciseRow(
         Cell("Wade on the spot", place), Cell("10 s", place), None, Cell("strong", place)
     )
     assert exercises_of([row]) == (Exercise("Wade on the spot", "10 s", "", Effort.STRONG),)
-    assert exercises_of([]) == standard()
 
 
 def test_an_effort_that_is_blank_or_unknown_counts_as_moderate():

@@ -16,7 +16,7 @@ from decks.team import make_teams
 DOT = Picture.of(b"", PictureKind.PNG, width=400, height=300, alpha=False)
 
 
-def lesson(count=25, *, exercises=None, items=None, **settings):
+def lesson(count=25, *, exercises=(), items=None, **settings):
     recipe = Recipe(
         title="Shore",
         teams=make_teams(TEAMS[:4], [None] * 4),
