@@ -23,11 +23,6 @@ def scores(papers: Whole) -> list[int]:
     return [sum(paper) for paper in papers]
 
 
-def column(papers: Papers, blank: int) -> list[int]:
-    """Return the marks that one blank has."""
-    return [mark for paper in papers if (mark := paper[blank]) is not None]
-
-
 def variance(values: Sequence[float]) -> float:
     """Return the mean squared distance from the mean: divided by the number of values."""
     mean = sum(values) / len(values)

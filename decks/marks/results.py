@@ -117,13 +117,13 @@ class _Pooled(Struct, frozen=True):
     """Guides with the same blanks, whatever their order, as one set of papers.
 
     `items` are the keys of their blanks, and `blanks` says by the key which blank it is, from 0;
-    `totals` are the scores of the `whole` papers.
+    `papers` counts those with any mark, `totals` are the scores of the `whole` papers.
     """
 
     teams: tuple[str, ...]
     items: tuple[str, ...]
     blanks: Mapping[str, int]
-    papers: Papers
+    papers: int
     whole: Whole
     totals: Sequence[int]
 
@@ -198,10 +198,9 @@ def _working(key: str, pooled: Sequence[_Pooled]) -> tuple[int, float | None, fl
         return 0, None, None
     most = max(asking, key=lambda one: len(one.whole))
     blank = most.blanks[key]
-    # all other blanks as one, which says as much of this one
-    pairs = zip((paper[blank] for paper in most.whole), most.totals, strict=True)
-    papers = [(mark, total - mark) for mark, total in pairs]
-    return len(papers), upper_lower(papers, 0), corrected_point_biserial(papers, 0)
+    marks = [paper[blank] for paper in most.whole]
+    lower, rest = upper_lower(marks, most.totals), corrected_point_biserial(marks, most.totals)
+    return len(marks), lower, rest
 
 
 def _pooled(guides: Sequence[MarkedGuide]) -> tuple[_Pooled, ...]:
@@ -217,7 +216,7 @@ def _pool(group: Sequence[MarkedGuide]) -> _Pooled:
     papers = [paper for guide in group for paper in _reordered(guide, items)]
     whole = whole_papers(papers)
     teams = tuple(guide.team for guide in group if guide.team)
-    return _Pooled(teams, items, _places(items), papers, whole, scores(whole))
+    return _Pooled(teams, items, _places(items), len(papers), whole, scores(whole))
 
 
 def _reordered(guide: MarkedGuide, items: tuple[str, ...]) -> Papers:
@@ -252,9 +251,9 @@ def _guide(pooled: _Pooled) -> GuideResult:
     return GuideResult(
         pooled.teams,
         len(pooled.items),
-        len(pooled.papers),
+        pooled.papers,
         len(pooled.whole),
         sum(pooled.totals) / len(pooled.whole) if pooled.whole else None,
-        kr20(pooled.papers),
-        standard_error(pooled.papers),
+        kr20(pooled.whole),
+        standard_error(pooled.whole),
     )

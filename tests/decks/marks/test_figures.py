@@ -204,13 +204,13 @@ def test_of_two_guides_that_ask_an_item_the_one_with_more_whole_papers_tells_how
 
 def test_a_paper_that_is_partly_in_a_group_counts_by_that_part():
     """Of four papers .27 are 1.08: the best and .08 of the next, the worst and .08 of the next."""
-    papers = [[1, 1, 1], [0, 1, 1], [1, 0, 0], [0, 0, 0]]
-    assert upper_lower(papers, 0) == pytest.approx(1 / 1.08 - 0.08 / 1.08)
+    marks, totals = [1, 0, 1, 0], [3, 2, 1, 0]
+    assert upper_lower(marks, totals) == pytest.approx(1 / 1.08 - 0.08 / 1.08)
 
 
 def test_two_papers_are_a_line():
-    assert corrected_point_biserial([[1, 1], [0, 0]], 0) == pytest.approx(1)
-    assert corrected_point_biserial([[1, 0], [0, 1]], 0) == pytest.approx(-1)
+    assert corrected_point_biserial([1, 0], [2, 0]) == pytest.approx(1)
+    assert corrected_point_biserial([1, 0], [1, 1]) == pytest.approx(-1)
 
 
 def test_no_interval_reaches_beyond_none_or_all():
