@@ -44,7 +44,7 @@ class FairdealError(Exception):
     """An expected failure: one line that says what is wrong and how to mend it."""
 
 
-class UnreadableFileError(FairdealError):
+class UnusableFileError(FairdealError):
     """A file that could not be read or written."""
 
 

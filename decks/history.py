@@ -8,7 +8,7 @@ from pathlib import Path
 
 from msgspec import Struct
 
-from cards.finding import Finding, Severity, UnreadableFileError
+from cards.finding import Finding, Severity, UnusableFileError
 from cards.place import Place
 from decks.deck import Deck
 from decks.record import RECORD, DamagedRecordError, read_record
@@ -43,7 +43,7 @@ def earlier_decks(shelf: Path) -> EarlierDecks:
     """Return all decks on a shelf, as `decks.shelf` names it; none where there is no shelf.
 
     What cannot be read does not stop the rest: it is left alone and told as a warning. Raises
-    `UnreadableFileError` where the shelf itself may not be looked into.
+    `UnusableFileError` where the shelf itself may not be looked into.
     """
     decks: dict[int, Earlier] = {}
     findings: list[Finding] = []
@@ -71,7 +71,7 @@ def _folders(shelf: Path) -> list[Path]:
             if entry.is_dir() and not entry.name.startswith(".") and _may_be_deck(entry)
         ]
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"The earlier decks in {shelf} could not be looked at: {error.strerror or error}. "
             "Let the folder be read, or choose another with --out."
         ) from error

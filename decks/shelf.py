@@ -9,7 +9,7 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.writing.aside import patiently, settle, unfinished
 from cards.writing.refusing import refusal
 
@@ -17,7 +17,7 @@ LONGEST_NUMBER = 4
 """How many digits the number of a deck may have; a longer name is a date, or chance."""
 
 
-class NumberTakenError(UnreadableFileError):
+class NumberTakenError(UnusableFileError):
     """A deck of this number has been made in the meantime."""
 
 
@@ -36,7 +36,7 @@ def is_number(name: str) -> bool:
 def next_number(shelf: Path, after: int = 0) -> int:
     """Return one more than the highest number that anything on the shelf has, and than `after`.
 
-    Raises `UnreadableFileError` where the shelf may not be looked into.
+    Raises `UnusableFileError` where the shelf may not be looked into.
     """
     with _told(shelf):
         names = {entry.name for entry in shelf.iterdir()} if shelf.exists() else set()
@@ -52,7 +52,7 @@ def put(shelf: Path, number: int, files: Mapping[str, bytes]) -> Path:
 
     A name may lead into a folder of the deck's: `pictures/crab.png`.
     Raises `NumberTakenError` where the number has been taken in the meantime, and
-    `UnreadableFileError` where the files cannot be written; nothing is left behind then.
+    `UnusableFileError` where the files cannot be written; nothing is left behind then.
     """
     place = shelf / _name(number)
     with _told(shelf), _made(shelf), unfinished(shelf) as aside:
@@ -102,13 +102,13 @@ def _told(shelf: Path) -> Iterator[None]:
     try:
         yield
     except (FileExistsError, NotADirectoryError) as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"A file is in the way of the folder “{shelf.name}” in {shelf.parent}. Move it, or "
             "choose another folder with --out. Nothing was left behind."
         ) from error
     except OSError as error:
         why, mend = refusal(error)
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"No deck could be written in {shelf}: {why}. {mend}, or choose another folder with "
             "--out. Nothing was left behind."
         ) from error

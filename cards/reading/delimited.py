@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import PurePath
 
 from cards.content import Cell
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.place import Place
 from cards.reading.delimiter import delimiter_named, delimiter_of
 from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
@@ -25,7 +25,7 @@ def read_delimited(data: bytes, name: str) -> Table:
     """Read delimited text into one table; `name` is the file's name.
 
     Records are numbered as a spreadsheet numbers its rows: blank lines count, line breaks between
-    quotes do not. Raises `UnreadableFileError` if the bytes are no text or a quote is not closed.
+    quotes do not. Raises `UnusableFileError` if the bytes are no text or a quote is not closed.
     """
     decoded, is_guessed = _decoded(data, name)
     text = _bounded(decoded, name)
@@ -63,7 +63,7 @@ def _decoded(data: bytes, name: str) -> tuple[str, bool]:
             continue
         if "\0" not in text:
             return text, encoding == _GUESS
-    raise UnreadableFileError(
+    raise UnusableFileError(
         f"{name} does not hold readable text. "
         "Open it in your spreadsheet program and save it as “CSV UTF-8” or .xlsx."
     )
@@ -78,13 +78,13 @@ def _beyond_ascii(rows: Sequence[Row]) -> Place | None:
 def _bounded(text: str, name: str) -> str:
     """Return a text with plain line breaks and without the blank records at its end.
 
-    Raises `UnreadableFileError` if one of its lines is too long.
+    Raises `UnusableFileError` if one of its lines is too long.
     """
     lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
     while lines and not lines[-1].strip(_BLANKS):
         lines.pop()
     if max(map(len, lines), default=0) > _LONGEST_LINE:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{name} has a line of more than {_LONGEST_LINE:,} characters, so it is no table. "
             "Open it in your spreadsheet program and save it as .xlsx."
         )

@@ -5,7 +5,7 @@ from errno import ENAMETOOLONG
 from pathlib import Path
 
 from cards.content import Content
-from cards.finding import Finding, UnreadableFileError
+from cards.finding import Finding, UnusableFileError
 from cards.reading.gathering import gathered
 from cards.reading.limits import MOST_FILE_BYTES, MOST_TEXT_BYTES, too_large
 from cards.reading.near import near_miss
@@ -41,7 +41,7 @@ _SAVE_AS_OTHERWISE = "Put the content into a spreadsheet and save it as .xlsx or
 def read(path: Path) -> Content:
     """Read a workbook, an OpenDocument spreadsheet, or a file of delimited text.
 
-    Raises `UnreadableFileError`, with one line that says how to mend it, if the file is not there,
+    Raises `UnusableFileError`, with one line that says how to mend it, if the file is not there,
     is of a kind that is not read, is damaged or locked, or holds nothing that makes a card. What is
     wrong with single cells is found, not raised.
     """
@@ -55,9 +55,9 @@ def tables_of(path: Path) -> Read:
         reader, most_bytes = _reader(path)
         data = _bytes_of(path, most_bytes)
     except OSError as error:
-        raise UnreadableFileError(_refusal(path, error)) from error
+        raise UnusableFileError(_refusal(path, error)) from error
     if not data.strip():
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path.name} is empty. Put the content into it, save it, and try again."
         )
     return reader(data, path.name)
@@ -65,7 +65,7 @@ def tables_of(path: Path) -> Read:
 
 def _bytes_of(path: Path, most: int) -> bytes:
     if path.exists() and not path.is_file():
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path.name} is not a file that holds anything. Name a spreadsheet. {_WORKS}"
         )
     with path.open("rb") as file:
@@ -79,13 +79,13 @@ def _reader(path: Path) -> tuple[Callable[[bytes, str], Read], int]:
     """Return what reads a file of this kind, and how many bytes such a file may have."""
     suffix = path.suffix.lower()
     if open_workbook := workbook_of(path.name):
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path.name} only says that {open_workbook} is open in a spreadsheet program. "
             f"Name {open_workbook}."
         )
     if path.is_dir():
         folder = path.resolve().name or path
-        raise UnreadableFileError(f"{folder} is a folder. Name a file in it. {_WORKS}")
+        raise UnusableFileError(f"{folder} is a folder. Name a file in it. {_WORKS}")
     if suffix in {".xlsx", ".xlsm"}:
         return _read_workbook, MOST_FILE_BYTES
     if suffix == ".ods":
@@ -93,10 +93,10 @@ def _reader(path: Path) -> tuple[Callable[[bytes, str], Read], int]:
     if suffix in {".csv", ".tsv"}:
         return _read_delimited, MOST_TEXT_BYTES
     if not path.exists():
-        raise UnreadableFileError(_not_there(path))
+        raise UnusableFileError(_not_there(path))
     mend = _SAVE_AS.get(suffix, _SAVE_AS_OTHERWISE)
     kind = f"{suffix} files" if suffix else "files without an ending such as .xlsx"
-    raise UnreadableFileError(f"{path.name} cannot be read: {kind} are not supported. {mend}")
+    raise UnusableFileError(f"{path.name} cannot be read: {kind} are not supported. {mend}")
 
 
 # Each reader, and the library that it needs, is loaded for files of its own kind only.

@@ -6,7 +6,7 @@ from pathlib import Path, PurePath
 from msgspec.structs import replace
 
 from cards.content import LONGEST_CELL, Content
-from cards.finding import Finding, Severity, UnreadableFileError
+from cards.finding import Finding, Severity, UnusableFileError
 from cards.item import Item
 from cards.place import Place
 from cards.reading.beside import beside_content
@@ -44,7 +44,7 @@ def gathered(
     """Gather the content of the tables of the file `name`; `findings` are those of reading it.
 
     Pictures named in cells are looked for in the `folder`, if there is one.
-    Raises `UnreadableFileError` if no table holds an item, or they hold far too much text.
+    Raises `UnusableFileError` if no table holds an item, or they hold far too much text.
     """
     if any(map(_is_beyond, tables)) or sum(map(_characters, tables)) > MOST_CHARACTERS:
         raise too_large(name)
@@ -56,7 +56,7 @@ def gathered(
     items, about_pictures = illustrated(items, _pasted(tables), folder)
     findings = (*findings, *(finding for _, some in found for finding in some), *about_pictures)
     if not items:
-        raise UnreadableFileError(_nothing(name, findings))
+        raise UnusableFileError(_nothing(name, findings))
     beside = beside_content(sheets)
     return Content(
         PurePath(name).stem,

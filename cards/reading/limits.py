@@ -1,7 +1,7 @@
 """How much is read: far more than a class needs, far less than a computer would choke on."""
 
 from cards.content import Cell
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 
 MIB = 1 << 20
 MOST_FILE_BYTES = 200 * MIB
@@ -18,33 +18,33 @@ MOST_CELLS = 120_000
 MOST_CHARACTERS = 5_000_000
 
 
-def too_many_rows(name: str) -> UnreadableFileError:
+def too_many_rows(name: str) -> UnusableFileError:
     """Say that a file has too many rows."""
-    return UnreadableFileError(
+    return UnusableFileError(
         f"{name} has more than {MOST_ROWS:,} rows with content. "
         "Part it into several files, and name one of them."
     )
 
 
-def too_many_cells(name: str) -> UnreadableFileError:
+def too_many_cells(name: str) -> UnusableFileError:
     """Say that a file has too many cells."""
-    return UnreadableFileError(
+    return UnusableFileError(
         f"{name} has more than {MOST_CELLS:,} cells with content. "
         "Delete the columns that make no cards, or part it into several files."
     )
 
 
-def too_long(cell: Cell) -> UnreadableFileError:
+def too_long(cell: Cell) -> UnusableFileError:
     """Say that a cell has more text than a spreadsheet program lets it hold."""
-    return UnreadableFileError(
+    return UnusableFileError(
         f"{cell.place} has {len(cell.text):,} characters, which is more than a cell can hold. "
         "Shorten its text, and save the file."
     )
 
 
-def too_large(name: str) -> UnreadableFileError:
+def too_large(name: str) -> UnusableFileError:
     """Say that a file is too large, packed or unpacked."""
-    return UnreadableFileError(
+    return UnusableFileError(
         f"{name} is far larger than its content can need. "
         "Copy the rows that make cards into a new workbook, and use that."
     )

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from msgspec import Struct
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading.delimiter import records_of
 
 # A record of fewer fields has none into which a comma could have shifted anything unseen.
@@ -31,7 +31,7 @@ class Record(Struct, frozen=True):
 def read_records(text: str, delimiter: str, name: str, begin: int) -> Iterator[Record]:
     """Yield each record; quotes astray are told of where they are so on one line.
 
-    The first begins at the character `begin`. Raises `UnreadableFileError` if a quotation mark is
+    The first begins at the character `begin`. Raises `UnusableFileError` if a quotation mark is
     not closed, or only lines below.
     """
     lines, start = text.split("\n"), text.count("\n", 0, begin)
@@ -45,14 +45,14 @@ def read_records(text: str, delimiter: str, name: str, begin: int) -> Iterator[R
             record = "\n".join(lines[start:end])
             is_torn = _is_torn(record, delimiter)
             if is_torn and end - start > 1:
-                raise UnreadableFileError(_astray(name, start + 1))
+                raise UnusableFileError(_astray(name, start + 1))
             shifted = _shifted(record) if delimiter == "," else 0
             yield Record(fields, is_torn, shifted)
             start = end
     except csv.Error as error:
-        raise UnreadableFileError(_unclosed(text, name, start + 1)) from error
+        raise UnusableFileError(_unclosed(text, name, start + 1)) from error
     # A quotation mark that is never closed takes in all that follows.
-    raise UnreadableFileError(_unclosed(text, name, start + 1))
+    raise UnusableFileError(_unclosed(text, name, start + 1))
 
 
 def _is_torn(record: str, delimiter: str) -> bool:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 
-from cards.finding import Finding, UnreadableFileError
+from cards.finding import Finding, UnusableFileError
 from cards.reading.hidden import absent_sheet_warning, hidden_rows_note, hidden_sheet_note
 from cards.reading.packed.archive import damaged
 from cards.reading.packed.lean import lean_workbook
@@ -30,7 +30,7 @@ _LOCKED = "EncryptedPackage".encode("utf-16-le")
 def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Finding, ...]]:
     """Read the visible sheets of a workbook, left to right; `name` is the file's name.
 
-    The findings tell what is hidden and therefore left out. Raises `UnreadableFileError` if the
+    The findings tell what is hidden and therefore left out. Raises `UnusableFileError` if the
     file is locked with a password, is of another kind, or is damaged.
     """
     _refuse_others(data, name)
@@ -38,7 +38,7 @@ def read_workbook(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Find
     book, absent = _opened(lean, name, values=False)
     sheets = book.worksheets
     if not sheets:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{name} has no sheet that can be read. It may be a Strict Open XML Spreadsheet: "
             "open it in your spreadsheet program and save it as Excel Workbook (.xlsx)."
         )
@@ -71,11 +71,11 @@ def _refuse_others(data: bytes, name: str) -> None:
     if not data.startswith(_COMPOUND_FILE):
         return
     if _LOCKED in data:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{name} is locked with a password. "
             "Open it, save a copy without a password, and use the copy."
         )
-    raise UnreadableFileError(
+    raise UnusableFileError(
         f"{name} is an older kind of workbook under a new name. "
         "Open it in your spreadsheet program and save it as .xlsx."
     )
@@ -98,7 +98,7 @@ def _opened(data: bytes, name: str, *, values: bool) -> tuple["Workbook", list[s
             return reader.wb, list(_absent(reader))
     # A damaged file can fail anywhere in the library, in whatever way.
     except Exception as error:
-        raise UnreadableFileError(damaged(name)) from error
+        raise UnusableFileError(damaged(name)) from error
 
 
 def _absent(reader: "ExcelReader") -> Iterator[str]:

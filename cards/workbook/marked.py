@@ -12,7 +12,7 @@ from openpyxl.styles import PatternFill
 from openpyxl.styles.colors import Color
 from openpyxl.worksheet.worksheet import Worksheet
 
-from cards.finding import Finding, Severity, UnreadableFileError
+from cards.finding import Finding, Severity, UnusableFileError
 from cards.reading.sheets import is_ours
 from cards.workbook import look
 from cards.workbook.findings_sheet import TINTS, write_findings
@@ -30,7 +30,7 @@ _NOTE_WIDTH, _LETTERS_A_LINE, _LINE_HEIGHT = 320, 44, 19
 def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
     """Return a copy of a file, as .xlsx, with every finding marked; the file is not touched.
 
-    Marks of an earlier check are taken out first. Raises `UnreadableFileError` for a workbook that
+    Marks of an earlier check are taken out first. Raises `UnusableFileError` for a workbook that
     cannot be copied.
     """
     try:
@@ -42,11 +42,11 @@ def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
             _mark(cell, about)
         _show_first(book, write_findings(book, path.name, marks))
         return packed(book, putting(results, [sheet.title for sheet in book.worksheets]))
-    except UnreadableFileError:
+    except UnusableFileError:
         raise
     # What the library does not know in a workbook can fail in whatever way.
     except Exception as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path.name} cannot be copied with marks. "
             "Check it without --mark: every finding names its cell."
         ) from error

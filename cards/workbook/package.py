@@ -7,7 +7,7 @@ from collections.abc import Callable
 
 from openpyxl import Workbook
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 
 _EARLIEST = (1980, 1, 1, 0, 0, 0)
 """The earliest time that a zip file can tell."""
@@ -21,7 +21,7 @@ def packed(book: Workbook, edit: Edit) -> bytes:
     """Return a workbook as the bytes of an .xlsx file, without the time at which it was written.
 
     `edit` takes the name and the bytes of each part of the file and returns the bytes to put there.
-    Raises `UnreadableFileError` where there is no room for temporary files.
+    Raises `UnusableFileError` where there is no room for temporary files.
     """
     written, finished = io.BytesIO(), io.BytesIO()
     _save(book, written)
@@ -39,7 +39,7 @@ def _save(book: Workbook, written: io.BytesIO) -> None:
     try:
         book.save(written)
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             "There is no room for temporary files, which a workbook needs while it is written. "
             "Make room on the disk and try again."
         ) from error

@@ -6,14 +6,14 @@ from collections.abc import Iterable, Iterator
 from itertools import count
 from pathlib import Path
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.writing.aside import patiently, settle, unfinished
 from cards.writing.refusing import refusal
 
 _MARKED = re.compile(r" marked( \d+)?$")
 
 
-class FileTakenError(UnreadableFileError):
+class FileTakenError(UnusableFileError):
     """There is a file of this name already."""
 
 
@@ -31,7 +31,7 @@ def marked_paths(file: Path) -> Iterator[Path]:
 def save_first(paths: Iterable[Path], data: bytes) -> Path:
     """Write a file by the first of endless names that is not taken, and return its path.
 
-    Raises `UnreadableFileError` if it cannot be written; nothing is left behind then.
+    Raises `UnusableFileError` if it cannot be written; nothing is left behind then.
     """
     for path in paths:
         try:
@@ -45,14 +45,14 @@ def save_first(paths: Iterable[Path], data: bytes) -> Path:
 def save_new(path: Path, data: bytes) -> None:
     """Write a file that is not there yet.
 
-    Raises `FileTakenError` if it is there, and `UnreadableFileError` if it cannot be written;
+    Raises `FileTakenError` if it is there, and `UnusableFileError` if it cannot be written;
     nothing is left behind then.
     """
     if os.path.lexists(path):
         raise FileTakenError(_taken(path))
     try:
         if not path.parent.is_dir():
-            raise UnreadableFileError(
+            raise UnusableFileError(
                 f"There is no folder {path.parent}. Make it first, or choose another."
             )
         _write_and_name(path, data)
@@ -60,7 +60,7 @@ def save_new(path: Path, data: bytes) -> None:
         raise FileTakenError(_taken(path)) from error
     except OSError as error:
         why, mend = refusal(error)
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path.name} could not be written: {why}. {mend}, or choose another folder."
         ) from error
 
@@ -68,12 +68,12 @@ def save_new(path: Path, data: bytes) -> None:
 def holds(path: Path, data: bytes) -> bool:
     """Say whether there is a file that holds just this.
 
-    Raises `UnreadableFileError` if it may not be read.
+    Raises `UnusableFileError` if it may not be read.
     """
     try:
         return path.is_file() and path.read_bytes() == data
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path.name} may not be read. Close it in other programs, and try again."
         ) from error
 

@@ -5,7 +5,7 @@ import gc
 import os
 import sys
 
-from cards.finding import FairdealError, UnreadableFileError
+from cards.finding import FairdealError, UnusableFileError
 from decks.commands.saying import drop_what_is_unsaid, is_about_output, say_last, suit_any_terminal
 from decks.commands.stopping import Stopped, stoppable
 
@@ -49,4 +49,4 @@ def status_of(error: FairdealError) -> int:
 
     if isinstance(error, UsageError):
         return 2
-    return 3 if isinstance(error, UnreadableFileError) else 1
+    return 3 if isinstance(error, UnusableFileError) else 1

@@ -60,7 +60,7 @@ class Inspection(Struct, frozen=True):
 def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Inspection:
     """Read and check a file; `options` are settings that go before those of its Deck sheet.
 
-    `told` hears of the steps. Raises `UnreadableFileError` for the file and `UsageError` for an
+    `told` hears of the steps. Raises `UnusableFileError` for the file and `UsageError` for an
     option.
     """
     told("Reading the file")

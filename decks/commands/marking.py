@@ -38,7 +38,7 @@ def look_at(place: Path, file: Path | None, strength: float) -> Seen:
     """Read a deck and its marks, and reckon.
 
     What was believed before the lesson comes from the earlier decks on the same shelf and their
-    marks. Raises `UnreadableFileError` for the deck, and for a file of marks.
+    marks. Raises `UnusableFileError` for the deck, and for a file of marks.
     """
     folder = folder_of(place)
     deck = read_record(folder, pictures=False)
@@ -106,7 +106,7 @@ def write_pages(seen: Seen) -> Path | None:
 
     No file is ever overwritten: what is there may have been printed or written on, and shows what
     was known on its day. Other marks get a new number; the same ones find their pages again.
-    Raises `UnreadableFileError` where they cannot be written; nothing is left behind then.
+    Raises `UnusableFileError` where they cannot be written; nothing is left behind then.
     """
     if seen.marks.is_empty:
         return None

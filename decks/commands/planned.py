@@ -6,7 +6,7 @@ from pathlib import Path
 from msgspec import Struct
 from msgspec.structs import replace
 
-from cards.finding import Finding, UnreadableFileError
+from cards.finding import Finding, UnusableFileError
 from decks.aims import Plan, plan_next
 from decks.commands.inspection import Inspection
 from decks.history import Earlier, EarlierDecks
@@ -46,11 +46,11 @@ def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
     return planned
 
 
-def _no_earlier(shelf: Path, earlier: EarlierDecks) -> UsageError | UnreadableFileError:
+def _no_earlier(shelf: Path, earlier: EarlierDecks) -> UsageError | UnusableFileError:
     """Return why there is nothing to go on from: no deck, or none that can be read."""
     wrong = f"There is no earlier deck in “{shelf.name}” to go on from."
     if earlier.findings:
-        return UnreadableFileError(f"{wrong} {earlier.findings[0]}")
+        return UnusableFileError(f"{wrong} {earlier.findings[0]}")
     return UsageError(
         f"{wrong} Make the first with fairdeal build; if its folder is elsewhere, say where with "
         "--out."

@@ -47,7 +47,7 @@ def make(  # noqa: PLR0913 (what is asked for, and who hears of it)
 
     `planner` plans it from the earlier ones; without it, it is made as a first deck is. `told`
     hears of the steps. Raises `ContentError` where the content has errors that were not to be
-    skipped, `UsageError` and `UnreadableFileError`; nothing is written then.
+    skipped, `UsageError` and `UnusableFileError`; nothing is written then.
     """
     seen = inspect(file, options, told)
     if seen.deck_errors or (seen.errors and not skip_errors):

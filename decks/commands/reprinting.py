@@ -8,7 +8,7 @@ from pathlib import Path
 from msgspec import Struct
 from msgspec.structs import replace
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.writing.saving import FileTakenError, save_new
 from decks.commands.picking import Picked, picked, told
 from decks.commands.refitting import Refitted, refitted
@@ -37,7 +37,7 @@ def print_again(
     """Make a file of some cards of a deck and return what to tell about it.
 
     `named` is the deck's folder or its record, `options` the settings that are to differ from the
-    first print. Raises `DamagedRecordError`, `UsageError` and `UnreadableFileError`; nothing is
+    first print. Raises `DamagedRecordError`, `UsageError` and `UnusableFileError`; nothing is
     written then. The deck's own files are never touched.
     """
     folder = folder_of(named)
@@ -69,7 +69,7 @@ def _places(folder: Path, out: Path | None) -> Iterator[Path]:
     try:
         names = [_NAMED.fullmatch(entry.name) for entry in folder.iterdir()]
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{folder} could not be looked into ({error.strerror or error}). "
             "Let it be read, or name a file with --out."
         ) from error

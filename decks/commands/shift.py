@@ -23,7 +23,7 @@ def with_shift(
     """Return the recipe with what its printer's backs are moved by, and what is to be said of it.
 
     Where no printer is named, or backs are not printed on the other side of the paper, the recipe
-    is returned as it is and no file is read. Raises `UnreadableFileError` where the printers that
+    is returned as it is and no file is read. Raises `UnusableFileError` where the printers that
     are kept cannot be read.
     """
     if recipe.printer is None or not grid.two_sided:

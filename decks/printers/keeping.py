@@ -14,7 +14,7 @@ from typing import Any
 
 from msgspec.structs import replace
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.item import folded
 from cards.writing.aside import patiently
 from cards.writing.holding import held
@@ -38,7 +38,7 @@ def settings_folder() -> Path:
 def read_printers(folder: Path) -> tuple[Printer, ...]:
     """Return the printers that are kept, by name; none where nothing is kept yet.
 
-    Raises `UnreadableFileError` for a file that is damaged or may not be read.
+    Raises `UnusableFileError` for a file that is damaged or may not be read.
     """
     path = folder / FILE
     try:
@@ -48,7 +48,7 @@ def read_printers(folder: Path) -> tuple[Printer, ...]:
     except UnicodeDecodeError as error:
         raise _damaged(path) from error
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path} could not be read ({error.strerror or error}). Let it be read, or name "
             "another folder in the environment as FAIRDEAL_SETTINGS."
         ) from error
@@ -61,7 +61,7 @@ def read_printers(folder: Path) -> tuple[Printer, ...]:
 def remember(folder: Path, name: str, reading: Reading, *, turned: bool) -> Printer:
     """Keep a reading of a printer, in place of an earlier one, and return the printer.
 
-    What is known of its other pages stays. Raises `UnreadableFileError` where the file is damaged
+    What is known of its other pages stays. Raises `UnusableFileError` where the file is damaged
     or cannot be written; nothing is changed then.
     """
     with _alone(folder):
@@ -75,7 +75,7 @@ def remember(folder: Path, name: str, reading: Reading, *, turned: bool) -> Prin
 def forget(folder: Path, name: str) -> Printer | None:
     """Forget a printer and return what was known of it, or None where it was not known.
 
-    Raises `UnreadableFileError` as `remember` does.
+    Raises `UnusableFileError` as `remember` does.
     """
     if not find(read_printers(folder), name):
         return None
@@ -124,20 +124,20 @@ def _told(folder: Path) -> Iterator[None]:
     try:
         yield
     except TimeoutError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"Another fairdeal align is writing the printers in {folder}. What was there is as it "
             "was. Try again in a moment."
         ) from error
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"The printers could not be kept in {folder} ({error.strerror or error}). "
             "What was there is as it was. Let the folder be written to, or name another one in "
             "the environment as FAIRDEAL_SETTINGS."
         ) from error
 
 
-def _damaged(path: Path) -> UnreadableFileError:
-    return UnreadableFileError(
+def _damaged(path: Path) -> UnusableFileError:
+    return UnusableFileError(
         f"{path} is damaged and was left as it is. Move it away, then give the numbers of your "
         "printers again: fairdeal align --set"
     )
@@ -155,7 +155,7 @@ def _record(printer: Printer) -> dict[str, object]:
 
 def _from_json(document: Any, path: Path) -> tuple[Printer, ...]:  # noqa: ANN401 (it is any JSON)
     if type(document["format"]) is int and document["format"] > FORMAT:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{path} was written by a newer Fairdeal and was left as it is. Bring this one up to "
             "date."
         )

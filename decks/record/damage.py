@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 
 PUT_BACK = (
     "Put it back from a copy, or build the deck again: the same workbook with the same seed gives "
@@ -10,7 +10,7 @@ PUT_BACK = (
 )
 
 
-class DamagedRecordError(UnreadableFileError):
+class DamagedRecordError(UnusableFileError):
     """A record, or a picture of its, that is damaged, missing or not ours; it is left alone.
 
     `wrong` goes on from the file's name: “is damaged”.

@@ -10,7 +10,7 @@ from hypothesis import HealthCheck, given, settings
 from support.any_workbook import choices, save, workbooks
 from support.shore import fairdeal
 
-from cards.finding import FairdealError, UnreadableFileError
+from cards.finding import FairdealError, UnusableFileError
 from decks.commands.inspection import inspect
 from decks.commands.options import ONLY_NEXT
 from decks.recipe import Sides
@@ -29,7 +29,7 @@ def test_what_is_found_stands_at_a_cell_that_is_there(sheets, chosen):
         path = save(Path(folder, "Shore.xlsx"), sheets)
         try:
             findings = inspect(path, chosen).findings
-        except (UnreadableFileError, UsageError) as refused:
+        except (UnusableFileError, UsageError) as refused:
             assert_one_line(refused)
             return
     for finding in findings:

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from support.workbooks import fill
 
 from cards.content import Content
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading import read
 
 # Any character that prints, and line breaks: no controls, surrogates, or unassigned code points.
@@ -73,7 +73,7 @@ def test_any_bytes_are_read_or_refused_in_one_line(data: bytes) -> None:
     for name in ("words.csv", "words.xlsx"):
         try:
             content = read_bytes(data, name)
-        except UnreadableFileError as refused:
+        except UnusableFileError as refused:
             assert "\n" not in str(refused)  # noqa: PT017
         else:
             assert content.items

@@ -7,7 +7,7 @@ import pytest
 
 from cards.checking import check
 from cards.content import Content
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 
 ReadCsv = Callable[..., Content]
 ENCODINGS = ["utf-8", "utf-8-sig", "utf-16", "cp1252"]
@@ -92,7 +92,7 @@ def test_a_quote_that_is_closed_only_lines_below_is_told_with_its_line(read_csv:
     text = (
         'Prompt,Answer\n"two\nlines",x\n"What flows?,river\nWhat stands?,rock\nSay "hi",greeting\n'
     )
-    with pytest.raises(UnreadableFileError, match="in line 4 that opens a field"):
+    with pytest.raises(UnusableFileError, match="in line 4 that opens a field"):
         read_csv(text)
 
 
@@ -125,7 +125,7 @@ def test_a_line_that_names_the_delimiter_is_no_row(read_csv: ReadCsv, line: str)
 
 
 def test_lines_are_still_counted_from_the_top_of_the_file(read_csv: ReadCsv) -> None:
-    with pytest.raises(UnreadableFileError, match="in line 3 that is opened and never closed"):
+    with pytest.raises(UnusableFileError, match="in line 3 that is opened and never closed"):
         read_csv('sep=,\nPrompt,Answer\n"Tides a day,2\nLegs of a crab,10\n')
 
 

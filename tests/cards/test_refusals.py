@@ -9,12 +9,12 @@ import pytest
 from support.packed import SHEET, pack, parts_of, sheet_xml, text_row
 from support.workbooks import fill
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading import read
 
 
 def refusal(path: Path) -> str:
-    with pytest.raises(UnreadableFileError) as refused:
+    with pytest.raises(UnusableFileError) as refused:
         read(path)
     message = str(refused.value)
     assert "\n" not in message
@@ -148,7 +148,7 @@ def test_no_name_at_all_is_the_folder(
     folder = tmp_path / "Shore week"
     folder.mkdir()
     monkeypatch.chdir(folder)
-    with pytest.raises(UnreadableFileError, match=r"^Shore week is a folder\. Name a file in it"):
+    with pytest.raises(UnusableFileError, match=r"^Shore week is a folder\. Name a file in it"):
         read(Path(name))
 
 

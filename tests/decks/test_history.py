@@ -10,7 +10,7 @@ from msgspec.structs import replace
 from strategies import card
 from support.records import put_down
 
-from cards.finding import Severity, UnreadableFileError
+from cards.finding import Severity, UnusableFileError
 from cards.place import Place
 from decks.activities import make_deck
 from decks.history import earlier_decks
@@ -128,7 +128,7 @@ def test_lost_pictures_do_not_lose_the_history(tmp_path):
 def test_a_shelf_that_may_not_be_looked_into_is_named(tmp_path):
     tmp_path.chmod(0)
     try:
-        with pytest.raises(UnreadableFileError, match="could not be looked at"):
+        with pytest.raises(UnusableFileError, match="could not be looked at"):
             earlier_decks(tmp_path)
     finally:
         tmp_path.chmod(0o700)

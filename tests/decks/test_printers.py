@@ -10,7 +10,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.writing import holding
 from cards.writing.holding import held
 from decks.lengths import Shift
@@ -104,7 +104,7 @@ def test_a_damaged_file_is_named_and_left_alone(tmp_path, text):
         lambda: remember(tmp_path, "Staff room", READING, turned=False),
         lambda: forget(tmp_path, "Library"),
     ):
-        with pytest.raises(UnreadableFileError, match="is damaged and was left as it is") as told:
+        with pytest.raises(UnusableFileError, match="is damaged and was left as it is") as told:
             use()
         assert str(path) in str(told.value)
     assert path.read_text("utf-8") == text
@@ -113,14 +113,14 @@ def test_a_damaged_file_is_named_and_left_alone(tmp_path, text):
 
 def test_bytes_that_are_no_text_are_damage(tmp_path):
     (tmp_path / FILE).write_bytes(b"\xff\xfe{")
-    with pytest.raises(UnreadableFileError, match="is damaged"):
+    with pytest.raises(UnusableFileError, match="is damaged"):
         read_printers(tmp_path)
 
 
 def test_a_file_of_a_newer_fairdeal_is_left_alone(tmp_path):
     text = kept().replace('"format": 1', '"format": 2')
     (tmp_path / FILE).write_text(text, "utf-8")
-    with pytest.raises(UnreadableFileError, match="newer Fairdeal"):
+    with pytest.raises(UnusableFileError, match="newer Fairdeal"):
         remember(tmp_path, "Staff room", READING, turned=False)
     assert (tmp_path / FILE).read_text("utf-8") == text
 
@@ -128,7 +128,7 @@ def test_a_file_of_a_newer_fairdeal_is_left_alone(tmp_path):
 def test_a_folder_that_cannot_be_made_is_named(tmp_path):
     in_the_way = tmp_path / "settings"
     in_the_way.write_text("a file", "utf-8")
-    with pytest.raises(UnreadableFileError, match=r"could not be kept in .*FAIRDEAL_SETTINGS"):
+    with pytest.raises(UnusableFileError, match=r"could not be kept in .*FAIRDEAL_SETTINGS"):
         remember(in_the_way / "deeper", "Staff room", READING, turned=False)
 
 
@@ -144,7 +144,7 @@ def test_writing_that_fails_leaves_what_was_there(tmp_path):
 
 def test_a_folder_in_the_place_of_the_file_is_told_and_nothing_left_behind(tmp_path):
     (tmp_path / FILE).mkdir()
-    with pytest.raises(UnreadableFileError, match=r"printers\.json could not be read"):
+    with pytest.raises(UnusableFileError, match=r"printers\.json could not be read"):
         remember(tmp_path, "Library", READING, turned=False)
     assert [one.name for one in tmp_path.iterdir()] == [FILE]
 
@@ -207,7 +207,7 @@ def test_who_waits_in_vain_is_told_so_and_nothing_is_changed(tmp_path, monkeypat
             lambda: remember(tmp_path, "Staff room", READING, turned=False),
             lambda: forget(tmp_path, "Library"),
         ):
-            with pytest.raises(UnreadableFileError, match="Another fairdeal align is writing"):
+            with pytest.raises(UnusableFileError, match="Another fairdeal align is writing"):
                 use()
     assert (tmp_path / FILE).read_bytes() == before
     assert forget(tmp_path, "Library")

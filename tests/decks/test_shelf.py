@@ -3,7 +3,7 @@ from pathlib import Path
 
 import pytest
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
 
 
@@ -62,13 +62,13 @@ def test_a_deck_appears_whole(tmp_path):
 
 
 def test_a_deck_that_cannot_be_written_whole_leaves_nothing_behind(tmp_path):
-    with pytest.raises(UnreadableFileError):
+    with pytest.raises(UnusableFileError):
         put(tmp_path / "decks", 1, {"good": b"1", "no/such/folder": b"2"})
     assert list(tmp_path.iterdir()) == []
 
 
 def test_the_folders_above_the_shelf_go_too_where_it_could_not_be_filled(tmp_path):
-    with pytest.raises(UnreadableFileError):
+    with pytest.raises(UnusableFileError):
         put(tmp_path / "a" / "b" / "decks", 1, {"no/such/folder": b"2"})
     assert list(tmp_path.iterdir()) == []
 
@@ -87,7 +87,7 @@ def test_an_interrupted_deck_leaves_nothing_behind(tmp_path):
 def test_a_file_in_the_way_is_named_with_what_to_do(tmp_path):
     (tmp_path / "decks").write_text("", encoding="utf-8")
     for call in (lambda: next_number(tmp_path / "decks"), lambda: put(tmp_path / "decks", 1, {})):
-        with pytest.raises(UnreadableFileError, match="Move it, or choose another folder"):
+        with pytest.raises(UnusableFileError, match="Move it, or choose another folder"):
             call()
 
 
@@ -110,7 +110,7 @@ def test_what_is_no_folder_gets_a_line_and_stays_as_it_is(tmp_path, way):
             (tmp_path / "file").write_bytes(b"1")
         shelf.symlink_to(tmp_path / "file")
     before = sorted(tmp_path.iterdir())
-    with pytest.raises(UnreadableFileError, match="Move it, or choose another folder"):
+    with pytest.raises(UnusableFileError, match="Move it, or choose another folder"):
         put(shelf, 1, {"a": b"1"})
     assert sorted(tmp_path.iterdir()) == before
 
@@ -129,13 +129,13 @@ def test_a_folder_that_goes_meanwhile_is_missed_in_plain_words(tmp_path):
             shutil.rmtree(tmp_path / "decks")
             yield "b", b"2"
 
-    with pytest.raises(UnreadableFileError, match="the folder has gone"):
+    with pytest.raises(UnusableFileError, match="the folder has gone"):
         put(tmp_path / "decks", 1, Files())
     assert list(tmp_path.iterdir()) == []
 
 
 def test_a_name_that_is_too_long_says_so(tmp_path):
-    with pytest.raises(UnreadableFileError, match=r"too long\. Take a shorter name"):
+    with pytest.raises(UnusableFileError, match=r"too long\. Take a shorter name"):
         put(tmp_path / ("long" * 70), 1, {"a": b"1"})
     assert list(tmp_path.iterdir()) == []
 
@@ -148,6 +148,6 @@ def test_a_deck_that_another_program_is_reading_is_told_to_be_closed(tmp_path, m
 
     monkeypatch.setattr(Path, "rename", refuse)
     monkeypatch.setattr("cards.writing.aside._PAUSE", 0)
-    with pytest.raises(UnreadableFileError, match="Close it in other programs"):
+    with pytest.raises(UnusableFileError, match="Close it in other programs"):
         put(tmp_path / "decks", 1, {"a": b"1"})
     assert list(tmp_path.iterdir()) == []

@@ -18,11 +18,11 @@ REFUSED = 3
 CODE = """
 import sys
 from pathlib import Path
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading import read
 try:
     print(*(f"{item.prompt}: {item.answer}" for item in read(Path(sys.argv[1])).items), sep="; ")
-except UnreadableFileError as refused:
+except UnusableFileError as refused:
     print(refused)
     sys.exit(3)
 """

@@ -47,7 +47,7 @@ _CACHED = "'file:"
 class ContentReader:
     """Takes the events of a parser, and leaves the sheets in `sheets`; `file` is the file's name.
 
-    Raises `UnreadableFileError` if there is far too much to read.
+    Raises `UnusableFileError` if there is far too much to read.
     """
 
     def __init__(self, file: str) -> None:

@@ -2,7 +2,7 @@
 
 from xml.parsers import expat
 
-from cards.finding import Finding, UnreadableFileError
+from cards.finding import Finding, UnusableFileError
 from cards.reading.hidden import hidden_rows_note, hidden_sheet_note, pictures_left_out_note
 from cards.reading.opendocument.content import ContentReader
 from cards.reading.opendocument.names import BETWEEN
@@ -18,13 +18,13 @@ _LOCKED_PART = "encrypted-package"
 def read_opendocument(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[Finding, ...]]:
     """Read the visible sheets, left to right; `name` is the file's name.
 
-    The findings tell what is hidden and therefore left out. Raises `UnreadableFileError` if the
+    The findings tell what is hidden and therefore left out. Raises `UnusableFileError` if the
     file is locked with a password, is of another kind, is too large, or is damaged.
     """
     archive = opened_archive(data, name)
     _refuse_locked(archive)
     if not archive.holds(_CONTENT):
-        raise UnreadableFileError(damaged(name))
+        raise UnusableFileError(damaged(name))
     tables: list[Table] = []
     findings: list[Finding] = []
     for sheet in _sheets(archive):
@@ -37,7 +37,7 @@ def read_opendocument(data: bytes, name: str) -> tuple[tuple[Table, ...], tuple[
 def _refuse_locked(archive: Archive) -> None:
     locked = archive.holds(_LOCKED_PART)
     if locked or (archive.holds(_MANIFEST) and _LOCKED in archive.xml(_MANIFEST)):
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"{archive.name} is locked with a password. "
             "Open it, save a copy without a password, and use the copy."
         )
@@ -55,7 +55,7 @@ def _sheets(archive: Archive) -> list[OpenSheet]:
             parser.Parse(piece, False)  # noqa: FBT003 - takes no keywords
         parser.Parse(b"", True)  # noqa: FBT003 - takes no keywords
     except expat.ExpatError as error:
-        raise UnreadableFileError(damaged(archive.name)) from error
+        raise UnusableFileError(damaged(archive.name)) from error
     return reader.sheets
 
 

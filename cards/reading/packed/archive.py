@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from msgspec import Struct, field
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading.limits import MIB, MOST_KEPT_BYTES, MOST_UNPACKED_BYTES, too_large
 
 WORKBOOK = re.compile(r"(^|/)workbook\d*\.xml$", re.IGNORECASE)
@@ -47,7 +47,7 @@ class Archive(Struct):
     def chunks(self, part: str) -> Iterator[bytes]:
         """Yield a part piece by piece, believing nothing that the archive says of its size.
 
-        Raises `UnreadableFileError` if all that was read so far is too large, or the part is
+        Raises `UnusableFileError` if all that was read so far is too large, or the part is
         packed in a way that spreadsheet programs do not use.
         """
         try:
@@ -56,17 +56,17 @@ class Archive(Struct):
                 while chunk := unpacking.read(MIB):
                     self._count(chunk)
                     yield chunk
-        except UnreadableFileError:
+        except UnusableFileError:
             raise
         # A part that is damaged, locked, packed in a way of the future, or said to lie before the
         # file begins or beyond all files' ends, can fail in whatever way.
         except Exception as error:
-            raise UnreadableFileError(damaged(self.name)) from error
+            raise UnusableFileError(damaged(self.name)) from error
 
     def xml_chunks(self, part: str) -> Iterator[bytes]:
         """Yield a part of XML in pieces that end before a tag begins, without declarations.
 
-        Raises `UnreadableFileError` as `chunks` does, if a document type is declared, and if the
+        Raises `UnusableFileError` as `chunks` does, if a document type is declared, and if the
         encoding is not UTF-8.
         """
         carried = b""
@@ -98,19 +98,19 @@ class Archive(Struct):
 
     def _refuse_packing(self, info: zipfile.ZipInfo) -> None:
         if info.compress_type not in _PACKINGS:
-            raise UnreadableFileError(damaged(self.name))
+            raise UnusableFileError(damaged(self.name))
 
     def _refuse_encodings(self, start: bytes) -> None:
         named = _ENCODING.match(start.removeprefix(b"\xef\xbb\xbf"))
         if b"\0" in start[:4] or (named and named[1].lower() not in _ENCODINGS):
-            raise UnreadableFileError(
+            raise UnusableFileError(
                 f"{self.name} was written in an unusual way. "
                 "Open it in your spreadsheet program and save it as .xlsx again."
             )
 
     def _checked(self, piece: bytes) -> bytes:
         if _DECLARATION.search(piece):
-            raise UnreadableFileError(
+            raise UnusableFileError(
                 f"{self.name} holds declarations that no spreadsheet program writes, and was not "
                 "read. Copy the rows that make cards into a new workbook, and use that."
             )
@@ -120,7 +120,7 @@ class Archive(Struct):
 def opened_archive(data: bytes, name: str) -> Archive:
     """Open a packed file; `name` is the file's name.
 
-    Raises `UnreadableFileError` if it is no archive, or one of absurdly many parts.
+    Raises `UnusableFileError` if it is no archive, or one of absurdly many parts.
     """
     if data.count(_ENTRY) > _MOST_ENTRIES:
         raise too_large(name)
@@ -128,7 +128,7 @@ def opened_archive(data: bytes, name: str) -> Archive:
         return Archive(name, zipfile.ZipFile(io.BytesIO(data)))
     # A damaged directory can fail in whatever way.
     except Exception as error:
-        raise UnreadableFileError(damaged(name)) from error
+        raise UnusableFileError(damaged(name)) from error
 
 
 def damaged(name: str) -> str:

@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterator
 from xml.etree import ElementTree as ET
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading.limits import too_large
 from cards.reading.packed.archive import WORKBOOK, damaged
 
@@ -14,7 +14,7 @@ _MOST_SHEETS = 1_000
 
 
 def refuse_doubled_sheets(xml: bytes, part: str, name: str) -> None:
-    """Raise `UnreadableFileError` if a workbook names a sheet twice, or absurdly many sheets.
+    """Raise `UnusableFileError` if a workbook names a sheet twice, or absurdly many sheets.
 
     `xml` is the text of the part, in which nothing is declared; `name` is the file's name.
     """
@@ -27,14 +27,14 @@ def refuse_doubled_sheets(xml: bytes, part: str, name: str) -> None:
     if len(named) > _MOST_SHEETS:
         raise too_large(name)
     if len(set(named)) < len(named):
-        raise UnreadableFileError(damaged(name))
+        raise UnusableFileError(damaged(name))
 
 
 def _parsed(xml: bytes, name: str) -> ET.Element:
     try:
         return ET.fromstring(xml)  # noqa: S314 - declarations have been refused
     except ET.ParseError as error:
-        raise UnreadableFileError(damaged(name)) from error
+        raise UnusableFileError(damaged(name)) from error
 
 
 def _sheet_ids(workbook: ET.Element) -> Iterator[str]:

@@ -9,7 +9,7 @@ import zipfile
 from collections.abc import Iterable
 from html import unescape
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading.limits import MIB, too_large
 from cards.reading.packed.archive import WORKBOOK, Archive, damaged, opened_archive
 from cards.reading.packed.doubled import refuse_doubled_sheets
@@ -56,7 +56,7 @@ _LOOK = re.compile(rb"<(?:alignment|protection|color|family|charset|scheme)\b[^<
 def lean_workbook(data: bytes, name: str) -> bytes:
     """Return a workbook with the parts that make cards; `name` is the file's name.
 
-    Raises `UnreadableFileError` if it is no archive, or holds what is too large or unsafe to read.
+    Raises `UnusableFileError` if it is no archive, or holds what is too large or unsafe to read.
     """
     archive = opened_archive(data, name)
     written = io.BytesIO()
@@ -78,7 +78,7 @@ def _lean_part(archive: Archive, part: str) -> bytes:
         return guarded(strings)
     other = archive.xml(part, _MOST_OTHERS)
     if is_far_reaching(other):
-        raise UnreadableFileError(damaged(archive.name))
+        raise UnusableFileError(damaged(archive.name))
     refuse_doubled_sheets(other, part, archive.name)
     if WORKBOOK.search(part):
         return _without(other, _ASIDE)

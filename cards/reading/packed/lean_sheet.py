@@ -10,7 +10,7 @@ from itertools import chain
 
 from msgspec import Struct, field
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading.limits import (
     LAST_ROW,
     MIB,
@@ -71,7 +71,7 @@ class _Rows(Struct):
         lean = _FORMULA.sub(rb"<\1\2>", _BLANK_ROW.sub(b"", _BLANK_CELL.sub(b"", piece)))
         lean = guarded(lean)
         if _FAR_REACHING.search(lean) or _BELOW_ALL_TEXTS.search(lean):
-            raise UnreadableFileError(damaged(self.name))
+            raise UnusableFileError(damaged(self.name))
         self.kept.append(lean)
         cells, rows = len(_CELL.findall(lean)), len(_ROW.findall(lean))
         self.counts.update(bytes=len(lean), cells=cells, rows=rows, runs=runs_in(lean))
@@ -91,14 +91,14 @@ class _Rows(Struct):
 def lean_sheet(archive: Archive, part: str) -> bytes:
     """Return a sheet with its rows, hidden columns, frozen rows, merged cells and filter.
 
-    Raises `UnreadableFileError` if it holds what is too large or unsafe to read.
+    Raises `UnusableFileError` if it holds what is too large or unsafe to read.
     """
     name = archive.name
     pieces = archive.xml_chunks(part)
     before, piece = _until(_SHEET_DATA, pieces, name)
     start = _START.search(before)
     if not start:
-        raise UnreadableFileError(damaged(name))
+        raise UnusableFileError(damaged(name))
     opened = _SHEET_DATA.match(piece)
     rows, after = _Rows(name, archive.kept), piece
     if opened and not opened[2]:

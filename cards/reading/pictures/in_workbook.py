@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 from functools import partial
 from xml.etree import ElementTree as ET
 
-from cards.finding import Finding, Severity, UnreadableFileError
+from cards.finding import Finding, Severity, UnusableFileError
 from cards.place import Place
 from cards.reading.limits import LAST_COLUMN, LAST_ROW, MIB
 from cards.reading.packed.archive import WORKBOOK, Archive, damaged, opened_archive
@@ -41,7 +41,7 @@ def pasted_in(data: bytes, name: str) -> tuple[Mapping[str, tuple[Pasted, ...]],
             found = [
                 one for drawing in _drawings(archive, part) for one in _in(archive, drawing, title)
             ]
-        except UnreadableFileError:
+        except UnusableFileError:
             findings.append(_not_found(title))
             continue
         pasted[title] = tuple(sorted(found, key=lambda one: (one.place.row, one.place.column)))
@@ -126,7 +126,7 @@ def _parsed(archive: Archive, part: str) -> ET.Element:
     try:
         return ET.fromstring(archive.xml(part, _MOST_XML))  # noqa: S314 - declarations are refused
     except ET.ParseError as error:
-        raise UnreadableFileError(damaged(archive.name)) from error
+        raise UnusableFileError(damaged(archive.name)) from error
 
 
 def _inside(element: ET.Element, tag: str) -> Iterator[ET.Element]:
@@ -149,7 +149,7 @@ def _unpacked(archive: Archive, part: str) -> bytes:
             size += len(piece)
             if size > MOST_BYTES:
                 raise too_large(f"has more than {MOST_BYTES // 1_000_000} MB")
-    except UnreadableFileError as error:
+    except UnusableFileError as error:
         raise broken() from error
     return b"".join(pieces)
 

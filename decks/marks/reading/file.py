@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from cards.finding import Finding, Severity, UnreadableFileError, ranked
+from cards.finding import Finding, Severity, UnusableFileError, ranked
 from cards.place import Place
 from cards.reading.file import tables_of
 from cards.reading.headings import key
@@ -27,14 +27,14 @@ def read_marks(path: Path, deck: Deck) -> Marks:
 
     In a folder the file is `marks.xlsx`, or where nothing is filled in there, files of delimited
     text whose names begin with “marks”. What is wrong with single cells is found, and left out; the
-    rest is used. Raises `UnreadableFileError` for a file that is not there or cannot be read, and
+    rest is used. Raises `UnusableFileError` for a file that is not there or cannot be read, and
     for a folder without one.
     """
     if not _is_folder(path):
         return _read([path], deck)
     workbooks, texts = _files(path, _WORKBOOKS), _files(path, _TEXTS)
     if not workbooks and not texts:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"There is no marks.xlsx in {path.name}. Put it back from where it was moved to, or "
             "name the file that the marks are in."
         )
@@ -58,7 +58,7 @@ def marks_in(folder: Path, deck: Deck) -> Marks:
     try:
         any_files = _files(folder, (*_WORKBOOKS, *_TEXTS))
         return read_marks(folder, deck) if any_files else Marks()
-    except UnreadableFileError as error:
+    except UnusableFileError as error:
         wrong = "The marks of this deck could not be read, and do not count."
         place = Place(f"{folder.parent.name}/{folder.name}")
         found = Finding("marks-not-read", Severity.WARNING, place, "", wrong, str(error))
@@ -68,12 +68,12 @@ def marks_in(folder: Path, deck: Deck) -> Marks:
 def _files(folder: Path, endings: Sequence[str]) -> list[Path]:
     """Return the files of marks in a folder: first the one that came with the deck.
 
-    Raises `UnreadableFileError` where the folder may not be looked into.
+    Raises `UnusableFileError` where the folder may not be looked into.
     """
     try:
         paths = list(folder.iterdir())
     except OSError as error:
-        raise UnreadableFileError(
+        raise UnusableFileError(
             f"The marks in {folder} could not be looked at: {error.strerror or error}. "
             "Let the folder be read."
         ) from error

@@ -9,7 +9,7 @@ from support.workbooks import fill
 
 from cards.checking import check
 from cards.content import Content
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading import read
 
 ReadCsv = Callable[..., Content]
@@ -98,7 +98,7 @@ def test_a_row_that_does_not_say_which_is_right_has_no_answer(read_csv: ReadCsv)
 def test_choices_of_which_none_is_said_to_be_right_make_no_cards(
     read_csv: ReadCsv, headings: str
 ) -> None:
-    with pytest.raises(UnreadableFileError, match="No column is headed Answer or Word"):
+    with pytest.raises(UnusableFileError, match="No column is headed Answer or Word"):
         read_rows(read_csv, headings, "What clings?,heron,limpet,eel,tern")
 
 

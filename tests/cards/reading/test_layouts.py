@@ -8,7 +8,7 @@ from support.workbooks import fill
 
 from cards.checking import check
 from cards.content import Content
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.reading import read
 
 
@@ -55,7 +55,7 @@ def test_words_that_are_headings_elsewhere_may_be_content(tmp_path: Path) -> Non
 
 def test_a_table_on_its_side_is_told_of(tmp_path: Path) -> None:
     turned = [["Prompt", "Tides a day", "Legs of a crab"], ["Answer", 2, 10]]
-    with pytest.raises(UnreadableFileError, match=r"Shore A1: The headings .* below one another"):
+    with pytest.raises(UnusableFileError, match=r"Shore A1: The headings .* below one another"):
         read_sheets(tmp_path, {"Shore": turned})
 
 
@@ -102,7 +102,7 @@ def test_a_value_and_a_colour_that_belong_to_nothing_are_told_of(tmp_path: Path)
 def test_a_text_that_no_cell_can_hold_is_refused_with_its_place(tmp_path: Path) -> None:
     path = tmp_path / "words.csv"
     path.write_text(f"Prompt,Answer\nTides a day,{'x' * 32_768}\n", encoding="utf-8")
-    with pytest.raises(UnreadableFileError, match=r"^words.csv B2 has 32,768 characters"):
+    with pytest.raises(UnusableFileError, match=r"^words.csv B2 has 32,768 characters"):
         read(path)
     path.write_text(f"Prompt,Answer\nTides a day,{'x' * 32_767}\n", encoding="utf-8")
     assert len(read(path).items[0].answer) == 32_767

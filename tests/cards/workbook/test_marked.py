@@ -14,7 +14,7 @@ from openpyxl.worksheet.datavalidation import DataValidation
 from support.packed import ods_row, ods_xml, pack
 
 from cards.digest import digest_of
-from cards.finding import Finding, Severity, UnreadableFileError
+from cards.finding import Finding, Severity, UnusableFileError
 from cards.place import Place
 from cards.reading import read
 from cards.workbook.findings_sheet import TINTS
@@ -248,7 +248,7 @@ def test_a_marked_copy_reads_as_the_file_it_was_made_of(tmp_path, shore, name):
 def test_a_workbook_that_cannot_be_copied_is_one_line(tmp_path):
     path = tmp_path / "Shore.xlsx"
     path.write_bytes(b"PK\x03\x04 nothing more")
-    with pytest.raises(UnreadableFileError, match="without --mark"):
+    with pytest.raises(UnusableFileError, match="without --mark"):
         marked_copy(path, [finding(2, 1)])
 
 

@@ -4,14 +4,14 @@ from pathlib import Path
 
 import pytest
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from cards.writing.saving import marked_paths, save_first, save_new
 
 
 def test_a_file_that_is_there_is_left_as_it_is(tmp_path):
     path = tmp_path / "Shore.xlsx"
     path.write_bytes(b"mine")
-    with pytest.raises(UnreadableFileError, match="is there already"):
+    with pytest.raises(UnusableFileError, match="is there already"):
         save_new(path, b"yours")
     assert path.read_bytes() == b"mine"
 
@@ -19,19 +19,19 @@ def test_a_file_that_is_there_is_left_as_it_is(tmp_path):
 def test_a_link_that_leads_nowhere_counts_as_there(tmp_path):
     path = tmp_path / "Shore.xlsx"
     path.symlink_to(tmp_path / "elsewhere.xlsx")
-    with pytest.raises(UnreadableFileError, match="is there already"):
+    with pytest.raises(UnusableFileError, match="is there already"):
         save_new(path, b"x")
     assert not (tmp_path / "elsewhere.xlsx").exists()
 
 
 def test_no_folder_is_made(tmp_path):
-    with pytest.raises(UnreadableFileError, match="There is no folder"):
+    with pytest.raises(UnusableFileError, match="There is no folder"):
         save_new(tmp_path / "week" / "Shore.xlsx", b"x")
     assert list(tmp_path.iterdir()) == []
 
 
 def test_a_name_that_cannot_be_leaves_nothing_behind(tmp_path):
-    with pytest.raises(UnreadableFileError, match="could not be written"):
+    with pytest.raises(UnusableFileError, match="could not be written"):
         save_new(tmp_path / f"{'shore' * 60}.xlsx", b"x")
     assert list(tmp_path.iterdir()) == []
 

@@ -3,7 +3,7 @@
 import pytest
 from typer.testing import CliRunner
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from decks.commands.app import app
 from decks.printers import Printer, Reading, read_printers
 from decks.recipe import Flip
@@ -111,7 +111,7 @@ def test_the_test_page_is_made_once_and_never_over_another_file(align, tmp_path)
     assert "Made    align.pdf" in align()
     first = (tmp_path / "align.pdf").read_bytes()
     assert "Made    align.pdf" in align()
-    with pytest.raises(UnreadableFileError, match=r"align\.pdf is there already"):
+    with pytest.raises(UnusableFileError, match=r"align\.pdf is there already"):
         align("--paper", "a4")
     assert (tmp_path / "align.pdf").read_bytes() == first
     align("--paper", "a4", "--out", "other.pdf")

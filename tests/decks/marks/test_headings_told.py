@@ -3,7 +3,7 @@
 import pytest
 from support.marking import HEADED, Book, deck, for_class, key_of, read
 
-from cards.finding import Finding, Severity, UnreadableFileError
+from cards.finding import Finding, Severity, UnusableFileError
 from cards.place import Place
 from decks.marks.reading import marks_in, read_marks
 
@@ -121,7 +121,7 @@ def test_a_file_of_marks_beside_the_one_that_is_read_is_named(tmp_path):
 def test_a_folder_without_marks_says_what_to_do(tmp_path):
     folder = tmp_path / "3 Shore"
     folder.mkdir()
-    with pytest.raises(UnreadableFileError) as refused:
+    with pytest.raises(UnusableFileError) as refused:
         read_marks(folder, deck())
     assert str(refused.value) == (
         "There is no marks.xlsx in 3 Shore. Put it back from where it was moved to, or name the "
@@ -133,7 +133,7 @@ def test_marks_of_an_earlier_deck_that_cannot_be_read_are_told_with_the_deck(tmp
     folder = tmp_path / "Shore decks" / "3 Shore"
     folder.mkdir(parents=True)
     (folder / "marks.xlsx").write_bytes(b"PK\x03\x04 no more")
-    with pytest.raises(UnreadableFileError) as refused:
+    with pytest.raises(UnusableFileError) as refused:
         read_marks(folder, deck())
     wrong = "The marks of this deck could not be read, and do not count."
     place = Place("Shore decks/3 Shore")

@@ -19,7 +19,7 @@ from support.marking import (
 from support.office import converted, needs_office
 from support.packed import SHEET, workbook_with
 
-from cards.finding import UnreadableFileError
+from cards.finding import UnusableFileError
 from decks.activities import make_deck
 from decks.marks.reading import marks_in, read_marks
 from decks.recipe import Activity, Recipe
@@ -129,14 +129,14 @@ def test_a_workbook_of_something_else_is_told(tmp_path):
 
 def test_a_file_that_is_not_there_is_an_expected_failure(tmp_path):
     for place in (tmp_path, tmp_path / "marks.xlsx"):
-        with pytest.raises(UnreadableFileError):
+        with pytest.raises(UnusableFileError):
             read_marks(place, deck())
     assert marks_in(tmp_path, deck()).is_empty
 
 
 def test_a_name_that_no_file_can_have_is_told_as_such(tmp_path):
     # 255 bytes at the most on common file systems: common practice
-    with pytest.raises(UnreadableFileError, match="no name can be as long"):
+    with pytest.raises(UnusableFileError, match="no name can be as long"):
         read_marks(tmp_path / ("m" * 300), deck())
 
 
@@ -157,7 +157,7 @@ def test_a_file_that_unpacks_to_far_too_much_is_refused(tmp_path):
     bomb = (b" " * (1 << 20) for _ in range(500))
     path = workbook_with(tmp_path / "marks.xlsx", {SHEET: bomb})
     assert path.stat().st_size < 10 << 20
-    with pytest.raises(UnreadableFileError, match="far larger"):
+    with pytest.raises(UnusableFileError, match="far larger"):
         read_marks(path, deck())
 
 
