@@ -33,7 +33,8 @@ class Deck(Struct, frozen=True):
     expected to get an item right, by its key, where marks say more than its level.
 
     A deck that was read back from its record has what cards and marks need: it has no seed, pool,
-    choice, deal, lesson or plan, its guides have no words, and its items only what is printed.
+    choice, deal, lesson or plan, its guides have no words, its items no team and no other right
+    answers.
     """
 
     recipe: Recipe

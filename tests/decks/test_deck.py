@@ -5,7 +5,7 @@ from support.items import item
 
 from cards.item import Kind, Level
 from decks.activities import make_deck
-from decks.recipe import Dealing, GuideFor, Recipe
+from decks.recipe import Activity, Dealing, GuideFor, Recipe
 from decks.team import make_teams
 
 ITEMS = [
@@ -31,6 +31,12 @@ def test_in_copies_the_same_item_has_the_same_label_in_every_team():
     labels = [{card.item: card.label for card in hand} for hand in hands]
     assert labels[0] == labels[1] == labels[2]
     assert len(labels[0]) == len(ITEMS)
+
+
+def test_a_deck_has_copies_where_every_team_has_all_cards():
+    assert deck(deal=Dealing.COPIES).has_copies
+    assert not deck().has_copies
+    assert not deck(deal=Dealing.COPIES, activity=Activity.STATIONS).has_copies
 
 
 def test_labels_say_nothing_of_the_level():
