@@ -67,8 +67,9 @@ class Deck(Struct, frozen=True):
 
     @property
     def has_copies(self) -> bool:
-        """Whether every team has all the items, under the same labels."""
-        return self.recipe.deal is Dealing.COPIES and self.owners == self.recipe.teams
+        """Whether there are several teams, and each has all the items under the same labels."""
+        alike = self.recipe.deal is Dealing.COPIES and self.owners == self.recipe.teams
+        return alike and len(self.owners) > 1
 
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""

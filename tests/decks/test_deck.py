@@ -36,6 +36,7 @@ def test_in_copies_the_same_item_has_the_same_label_in_every_team():
 def test_a_deck_has_copies_where_every_team_has_all_cards():
     assert deck(deal=Dealing.COPIES).has_copies
     assert not deck().has_copies
+    assert not deck(deal=Dealing.COPIES, teams=1).has_copies
     assert not deck(deal=Dealing.COPIES, activity=Activity.STATIONS).has_copies
 
 
