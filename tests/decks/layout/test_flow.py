@@ -43,6 +43,15 @@ def test_a_head_is_set_again_where_a_page_begins_with_its_block():
     assert flowed(block(15), *rows) == [[100, 85, 45], [100, 85]]
 
 
+def test_a_head_is_set_where_it_fits_to_the_point_on_a_page_with_margins():
+    filled = block(85, head=Frame(50, 15, ()))  # 15 + 85 = 100 = 110 - 10
+    first, second = flow([block(40), filled], x=7, top=110, bottom=10)
+    assert [(placed.x, placed.y) for placed in first] == [(7, 70)]
+    assert [(placed.x, placed.y) for placed in second] == [(7, 95), (7, 10)]
+    taller = block(86, head=Frame(50, 15, ()))
+    assert len(flow([block(40), taller], x=7, top=110, bottom=10)[1]) == 1
+
+
 def test_a_head_that_does_not_fit_with_its_block_is_left_out():
     assert flowed(block(50), block(90, head=Frame(50, 15, ()))) == [[100], [100]]
 

@@ -88,6 +88,30 @@ def test_bold_letters_round_a_fraction_stay_bold_and_raised_fractions_stay_as_ty
     assert shown("x1/2", (Span(1, 4, TextStyle.RAISED),)) == "x1/2"
 
 
+@pytest.mark.parametrize(
+    ("raised", "built"),
+    [
+        ((0, 1), "x ^1⁄_2 y"),
+        ((1, 2), "x ^1⁄_2 y"),
+        ((2, 3), "x 1/2 y"),
+        ((4, 5), "x 1/2 y"),
+        ((1, 7), "x 1/2 y"),
+        ((5, 7), "x ^1⁄_2 y"),
+    ],
+)
+def test_a_fraction_stays_as_typed_where_any_of_its_letters_is_raised(raised, built):
+    for others in ((), (Span(6, 7, TextStyle.LOWERED),), (Span(0, 1, TextStyle.LOWERED),)):
+        apart = [other for other in others if other.end <= raised[0] or other.start >= raised[1]]
+        assert shown("x 1/2 y", (*apart, Span(*raised, TextStyle.RAISED))) == built
+
+
+def test_bold_letters_are_cut_where_a_fraction_stands_and_left_elsewhere():
+    bold = (Span(0, 3, TextStyle.BOLD), Span(4, 9, TextStyle.BOLD), Span(12, 15, TextStyle.BOLD))
+    built = with_fractions(Styled("1/2 or 3/4, 5/6", spans=bold), Fractions.BUILT)
+    kept = [span for span in built.spans if span.style is TextStyle.BOLD]
+    assert kept == [Span(4, 7, TextStyle.BOLD)]
+
+
 @given(st.text(alphabet="0123/ -.x⁄", max_size=15))
 def test_whatever_stands_in_a_cell_only_slashes_and_blanks_change(text):
     built = with_fractions(Styled(text), Fractions.BUILT)

@@ -146,6 +146,14 @@ def test_short_words_and_blanks_are_lone(word):
         "5 Crabs",
         "3 km/crab",
         "3 m/tree",
+        "45 May",
+        "May Crabs",
+        "shells 000",
+        "crab 7",
+        "page Crabs",
+        "Mrs. crab",
+        "2 X4/Y5",
+        "2 a4",
     ],
 )
 def test_plain_words_are_not_held(text):
@@ -155,7 +163,13 @@ def test_plain_words_are_not_held(text):
 
 @pytest.mark.parametrize(
     "text",
-    ["J. Rowntree", "J.K. Fern", "Mr Fern", "Henry VIII", "2 H2O", "• crab", "7 p.m.", "May 12"],
+    [
+        *("J. Rowntree", "J.K. Fern", "Mr Fern", "(Mr. Fern", "Henry VIII", "• crab"),
+        *("2 H2O", "2 H2O.", "2 NaCl2", "2 Ca(OH)2"),
+        *("7 p.m.", "9.8 m/s²", "1025 kg/m³", "3 kg·m⁻¹", "10 000"),
+        *("May 12", "(Sept. 3rd", "3rd Sept.", "(12 May"),
+        *("page 7", "(Fig. 3)", "“Page 7”", "[eq. 2.1]", "‘Act IV’", "§ 4", "question B"),
+    ],
 )
 def test_names_molecules_and_bullets_are_held(text):
     (joint,) = joints_of(text.split())
@@ -171,12 +185,15 @@ def test_a_formula_parts_before_a_relation_then_a_sum_then_a_product():
     equals, behind, plus, _, times, _ = joints("a = b + 3 x 4")
     assert HELD <= equals < plus < times < behind
     assert joints("12 = ab")[0] == joints("___ = ab")[0] == equals
+    # on either side, with a sign of its own, or in brackets
+    assert joints("ab = 12")[0] == joints("√x = ab")[0] == joints("(x) = ab")[0] == equals
     assert joints("3 × 4")[0] == times
 
 
 def test_signs_between_words_part_words_and_no_formula():
     assert joints("egg → larva → pupa")[0] < HELD
     assert joints("salt + water")[0] < HELD
+    assert joints("ab = cd")[0] < HELD
 
 
 def test_a_molecule_is_held_to_the_number_before_it_and_to_no_word():
@@ -193,10 +210,15 @@ def test_a_line_ends_worst_with_an_article_then_with_a_weak_word_then_with_a_num
     )
     assert article > weak > number > word == 0
     assert joints_of(["C", "Crabs"])[0] == article
+    assert joints_of(["12", "Crabs"])[0] == joints_of(["“red”", "crabs"])[0] == word
+
+
+def test_a_line_would_rather_not_begin_with_a_blank():
+    assert joints("“red” ____")[0] > joints("“red” crabs")[0] == 0
 
 
 def test_a_line_ends_best_where_a_sentence_ends_then_where_a_comma_stands():
-    sentence, comma = (joints_of([end, "Crabs"])[0] for end in ("moult.", "moult,"))
+    sentence, comma = (joints_of([end, "crabs"])[0] for end in ("moult.", "moult,"))
     assert sentence < comma < 0
 
 

@@ -8,7 +8,17 @@ from support.typewriter import typewriter
 from cards.style import Span, TextStyle
 from decks.layout.breaking import break_prose
 from decks.layout.prose import prose_of
-from decks.layout.runs import SMALL, Run, Styled, lines_of, plain, runs_of, width_of, words_of
+from decks.layout.runs import (
+    SMALL,
+    Run,
+    Styled,
+    begins_indented,
+    lines_of,
+    plain,
+    runs_of,
+    width_of,
+    words_of,
+)
 
 BOLD, RAISED, LOWERED = TextStyle.BOLD, TextStyle.RAISED, TextStyle.LOWERED
 
@@ -84,6 +94,12 @@ def test_a_program_keeps_its_indents():
 
 def test_a_blank_at_the_start_of_a_line_is_a_slip():
     assert lines("one,\n two") == ["one,", "two"]
+
+
+def test_two_blanks_are_an_indent_and_one_or_an_empty_line_is_none():
+    begun = [begins_indented([Run(text)]) for text in ("\u00a0\u00a0x", "\u00a0x", "x")]
+    assert begun == [True, False, False]
+    assert not begins_indented([])
 
 
 def test_an_indent_keeps_the_styles_in_their_places():

@@ -5,6 +5,7 @@ import math
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from decks.layout.frame import Box, Frame, Line, Placed, Wedge
 from decks.layout.page import page_to_cut
@@ -47,6 +48,16 @@ def test_skew_moves_the_head_right_of_the_foot():
     head, foot = move.point(mm(105), mm(223.5)), move.point(mm(105), mm(73.5))
     assert in_mm(head[0] - foot[0]) == pytest.approx(3, abs=0.001)
     assert head[1] == pytest.approx(mm(223.5), abs=mm(0.02))
+
+
+def test_a_turn_is_that_of_the_plane():
+    # a quarter turn takes (x, y) to (-y, x), a third of that to (x cos 30 - y sin 30, …)
+    move = move_by(Shift(), PAGE)
+    quarter, third = (replace(move, angle=math.radians(angle)) for angle in (90, 30))
+    assert quarter.point(mm(105 + 40), mm(148.5 + 10)) == at(105 - 10, 148.5 + 40)
+    assert third.point(mm(105 + 40), mm(148.5 + 10)) == at(
+        105 + 40 * math.sqrt(3) / 2 - 10 / 2, 148.5 + 40 / 2 + 10 * math.sqrt(3) / 2
+    )
 
 
 def test_a_card_turns_about_its_own_middle_and_goes_with_the_page():
@@ -108,6 +119,12 @@ AREA = Area(left=0, bottom=0, right=10, top=10)
         ((-5, 5, -1, 5), None),
         ((-5, 8, 8, 21), None),
         ((11, 0, 11, 10), None),
+        # on the edge, and beside it by less than a point
+        ((10, -1, 10, 4), (10, 0, 10, 4)),
+        ((9.5, 0, 9.5, 10), (9.5, 0, 9.5, 10)),
+        # shorter than a point, across the edge, and with its end on it
+        ((9.6, 5, 10.4, 5), (9.6, 5, 10, 5)),
+        ((10, 5, 15, 5), None),
     ],
 )
 def test_lines_are_cut_off(line, inside):
