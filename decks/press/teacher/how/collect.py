@@ -4,7 +4,7 @@ from decks.deck import Deck
 from decks.press.teacher.how.counts import (
     a_team,
     blanks,
-    cards_file,
+    cards_made,
     guides_needed,
     hands,
     lost,
@@ -36,7 +36,7 @@ def _needs(deck: Deck) -> tuple[str, ...]:
     alike = ", the same words in every colour" if deck.has_copies else ""
     cards = f"{counted(len(deck.cards), 'card')}, {spread(hands(deck))} a team{alike}"
     return (
-        f"{cards_file(deck)}, cut: {cards}",
+        f"{cards_made(deck)}: {cards}",
         *guides_needed(deck),
         "A pencil for everyone, a clock, a stop signal",
         "The answer key of this file",

@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 
 from decks.deck import Deck
+from decks.layout.page import FOLDED
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
-from decks.recipe import GuideFor, Sides, Support
+from decks.recipe import CardSize, GuideFor, Sides, Support
 from decks.words import counted
 
 
@@ -57,6 +58,14 @@ def cards_file(deck: Deck) -> str:
     if deck.recipe.sides is Sides.TWO_PASSES:
         return "cards-fronts.pdf and cards-backs.pdf"
     return "cards.pdf"
+
+
+def cards_made(deck: Deck) -> str:
+    """Return the cards as they lie ready: `cards.pdf, cut and folded`, `cards.pdf` if uncut."""
+    cut = "cut" if deck.recipe.card_size is not CardSize.FULL else ""
+    folded = "folded" if deck.recipe.sides in FOLDED else ""
+    done = " and ".join(filter(None, [cut, folded]))
+    return f"{cards_file(deck)}, {done}" if done else cards_file(deck)
 
 
 def where_answers_are(deck: Deck) -> str:

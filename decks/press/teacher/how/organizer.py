@@ -6,7 +6,7 @@ from decks.press.handouts.comparing import meet_other_texts, shared_stories
 from decks.press.teacher.how.counts import (
     a_team,
     answers_needed,
-    cards_file,
+    cards_made,
     hands,
     lost,
     spread,
@@ -46,7 +46,7 @@ def _needs(deck: Deck, telling: Telling) -> tuple[str, ...]:
     cards = f"{counted(len(deck.cards), 'card')}, {told(hands(deck), 'card')} a group"
     return (
         f"The text itself for everyone: {_texts(telling)}",
-        f"{cards_file(deck)}, cut: {cards}",
+        f"{cards_made(deck)}: {cards}",
         *answers_needed(deck),
         *_sheets(telling, paper, len(deck.recipe.teams)),
         "Pencils, colours for symbols, a clock, a stop signal; the checking grid of this file",

@@ -4,7 +4,7 @@ from decks.deck import Deck
 from decks.press.teacher.how.counts import (
     answers_needed,
     blanks,
-    cards_file,
+    cards_made,
     guides_needed,
     hands,
     helped,
@@ -47,7 +47,7 @@ def review(deck: Deck) -> Play:
 def _needs(deck: Deck) -> tuple[str, ...]:
     cards = f"{counted(len(deck.cards), 'card')}, {spread(hands(deck))} a team"
     return (
-        f"{cards_file(deck)}, cut: {cards}",
+        f"{cards_made(deck)}: {cards}",
         *answers_needed(deck),
         *guides_needed(deck),
         "A pencil for everyone, a clock, a stop signal",

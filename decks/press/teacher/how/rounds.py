@@ -6,7 +6,7 @@ from decks.lesson.calling import GOOD_END
 from decks.lesson.timing import about_time
 from decks.press.teacher.how.counts import (
     a_team,
-    cards_file,
+    cards_made,
     lost,
     points,
     spread,
@@ -40,10 +40,7 @@ def _needs(deck: Deck) -> tuple[str, ...]:
     number = len(deck.hands)
     piles = f"{counted(number, 'pile')}, a round each" if number > 1 else "one pile"
     return (
-        (
-            f"{cards_file(deck)}, cut: {counted(len(deck.cards), 'card')} in {piles}, for whoever "
-            "calls"
-        ),
+        f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {piles}, for whoever calls",
         "The call sheet of this file, and a clock that shows seconds",
         _scoring(deck),
         f"Paper and a thick pen for every team, {teams} in all; a stop signal",

@@ -5,7 +5,7 @@ from decks.lesson import Bases
 from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import (
     answers_needed,
-    cards_file,
+    cards_made,
     hands,
     lost,
     points,
@@ -47,13 +47,9 @@ def _crowd(deck: Deck, bases: Bases) -> Crowd:
 def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
     number = len(deck.hands)
     sets = f"{counted(number, 'set')} of {spread(hands(deck))}" if number > 1 else "one set"
-    folded = deck.recipe.sides in {Sides.FOLD, Sides.TENT}
     bands = counted(_crowd(deck, bases).catchers, "band")
     return (
-        (
-            f"{cards_file(deck)}, cut{' and folded' if folded else ''}: "
-            f"{counted(len(deck.cards), 'card')} in {sets}, a pile each"
-        ),
+        f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}, a pile each",
         *answers_needed(deck),
         "The base plan and the set list of this file",
         f"{bands} or coloured sheets for the catchers, a slip and a pencil for everyone",

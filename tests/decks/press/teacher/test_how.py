@@ -14,7 +14,17 @@ from decks.press.teacher.how import play_of
 from decks.press.teacher.how.counts import a_team, class_told, spread
 from decks.press.teacher.how_to import SIZES, how_to
 from decks.press.type.pages import BOTTOM, TOP, column, page_paper
-from decks.recipe import Activity, Dealing, GuideFor, PaperName, Points, Recipe, Sides, Support
+from decks.recipe import (
+    Activity,
+    CardSize,
+    Dealing,
+    GuideFor,
+    PaperName,
+    Points,
+    Recipe,
+    Sides,
+    Support,
+)
 from decks.team import make_teams
 
 ASKED = [card(n, n % 3 + 1, answer=f"{n} tide") for n in range(30)]
@@ -145,6 +155,23 @@ def test_nobody_is_touched_or_put_out_or_told_to_run(activity):
     if "aught" in text:
         assert "nobody is touched" in text.lower()
         assert "nobody is out" in text.lower()
+
+
+@pytest.mark.parametrize("activity", Activity)
+@pytest.mark.parametrize(
+    ("size", "sides", "made"),
+    [
+        (CardSize.SMALL, Sides.DUPLEX, "cards.pdf, cut: "),
+        (CardSize.SMALL, Sides.FOLD, "cards.pdf, cut and folded: "),
+        (CardSize.LARGE, Sides.TENT, "cards.pdf, cut and folded: "),
+        (CardSize.FULL, Sides.FOLD, "cards.pdf, folded: "),
+        (CardSize.FULL, Sides.DUPLEX, "cards.pdf: "),
+        (CardSize.FULL, Sides.TWO_PASSES, "cards-fronts.pdf and cards-backs.pdf: "),
+    ],
+)
+def test_cards_are_told_to_be_cut_and_folded_only_where_they_are(activity, size, sides, made):
+    needs = play_of(deck_for(activity, card_size=size, sides=sides)).needs
+    assert sum(need.startswith(made) for need in needs) == 1
 
 
 def test_in_review_the_list_tells_where_cards_have_no_backs():
