@@ -8,6 +8,7 @@ from decks.deck import Deck
 from decks.lesson import Bases
 from decks.lesson.bases import repeats_at_bases
 from decks.lesson.crowd import Crowd, crowd
+from decks.press.teacher.how.counts import span
 from decks.press.teacher.how.stations import sets_today
 from decks.recipe import Sides
 from decks.words import counted, listed
@@ -47,7 +48,7 @@ def steps(deck: Deck, bases: Bases) -> list[tuple[str, str]]:
 
 def _set_up(told: Crowd, cards: int, sets: int) -> str:
     pile = "The first pile is Set 1" if sets > 1 else "The pile is the set"
-    which = "all its cards" if told.first == cards else f"cards 1 to {told.first}"
+    which = "all its cards" if told.first == cards else f"cards {span(1, told.first)}"
     return (
         f"{pile}, and the number on a card is that of its base. For your class lay out {which}, "
         "one at each base, in the order of the numbers round the room."
@@ -60,21 +61,21 @@ def _how_many(told: Crowd, cards: int) -> str:
 
 
 def _waiting(first: int, cards: int) -> str:
-    waiting = f"Card {cards} waits" if first + 1 == cards else f"Cards {first + 1} to {cards} wait"
+    waiting = (
+        f"Card {cards} waits" if first + 1 == cards else f"Cards {span(first + 1, cards)} wait"
+    )
     return f"{waiting} with you, to take the place of a question that everyone knows by now."
 
 
 def _fewer(told: Crowd) -> str:
-    safe = (
-        "Safe is only who stands at a base and has answered there. When a base goes, whoever stood "
-        "at it walks on first, and the catchers wait for that."
-    )
+    safe = "Safe is only who stands at a base and has answered there."
     if told.first == told.last:
         return f"With {counted(told.first, 'base')} none is taken away. {safe}"
     return (
         "Hardly anyone is caught: after a stop signal take away the base with the highest number, "
         f"one every minute or two, down to {told.last}. Hardly anyone gets through: put one back, "
-        f"or let a catcher walk with the others. {safe}"
+        f"or let a catcher walk with the others. {safe} When a base goes, whoever stood at it "
+        "walks on first, and the catchers wait for that."
     )
 
 
@@ -104,14 +105,18 @@ def _asks(bases: Bases) -> str:
     return "Every base now asks something else."
 
 
-def _shorter(bases: Bases) -> str:
-    """Say what becomes of bases for which a later set has no card."""
+def without_card(bases: Bases) -> str:
+    """Say from which set on there is no card for which bases; nothing where all have one."""
     most, least = len(bases.sets[0]), len(bases.sets[-1])
     if most == least:
         return ""
     first = next(n for n, items in enumerate(bases.sets) if len(items) < most) + 1
-    gone = f"base {most}" if least + 1 == most else f"bases {least + 1} to {most}"
-    return (
-        f"From set {first} on there is no card for {gone}, as the questions do not divide evenly: "
-        "take the old card away."
-    )
+    gone = f"base {most}" if least + 1 == most else f"bases {span(least + 1, most)}"
+    return f"From set {first} on there is no card for {gone}"
+
+
+def _shorter(bases: Bases) -> str:
+    gone = without_card(bases)
+    if not gone:
+        return ""
+    return f"{gone}, as the questions do not divide evenly: take the old card away."

@@ -5,7 +5,9 @@ from collections.abc import Sequence
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.lesson import Bases
+from decks.lesson.crowd import crowd
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
+from decks.press.teacher.base_words import without_card
 from decks.press.teacher.how.counts import where_answers_are
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
@@ -17,6 +19,9 @@ MOST_MOVES = 12
 NAME, WIDEST = 110.0, 0.34
 """The least width for names in points, and the most as a share of all."""
 
+LEAST_SECONDS = 30
+"""A stop that is shorter than this is not worth the walk; our own judgement."""
+
 STOP = Style(14, strong=True)
 
 
@@ -25,9 +30,8 @@ def rotation(deck: Deck, bases: Bases, width: float) -> list[Block]:
     count, groups = len(bases.sets[0]), len(deck.recipe.teams)
     if count == 1:
         return []
-    subtitle = (
-        f"{counted(groups, 'group')} go round {counted(count, 'base')} together, nobody catches"
-    )
+    go = "goes" if groups == 1 else "go"
+    subtitle = f"{counted(groups, 'group')} {go} round {count} bases together, nobody catches"
     blocks = [
         title_block("Rotation", subtitle, width),
         Block(paragraph(_how(deck, bases), width), space=12),
@@ -52,6 +56,7 @@ def _how(deck: Deck, bases: Bases) -> str:
     stops = min(len(bases.sets[0]), MOST_MOVES)
     seconds = 60 * deck.recipe.minutes / stops
     return (
+        f"{_all_out(deck, len(bases.sets[0]))}"
         "Each group starts at the base in its first column. At the base they read, agree, answer "
         f"and look at {where_answers_are(deck)}; at the signal all walk on together, one column to "
         "the right. "
@@ -64,10 +69,27 @@ def _other_sets(bases: Bases, seconds: float) -> str:
     sets = len(bases.sets)
     if sets == 1:
         return ""
+    each = seconds / sets
+    if each < LEAST_SECONDS:
+        return "That is one set; keep the other sets for another day."
+    every = "both" if sets == 2 else f"all {sets}"  # noqa: PLR2004
     return (
-        f"That is one set. For all {sets} sets go round {sets} times, {_time(seconds / sets)} a "
-        "stop, or keep the other sets for another day."
+        f"That is one set. For {every} sets go round {_times(sets)}, {_time(each)} a stop, or keep "
+        f"the other sets for another day. {_resting(bases)}"
     )
+
+
+def _resting(bases: Bases) -> str:
+    """Say what a group does at a base for which a later set has no card."""
+    gone = without_card(bases)
+    return f"{gone}: whoever comes there waits for the signal." if gone else ""
+
+
+def _all_out(deck: Deck, count: int) -> str:
+    """Say that cards which wait in the game lie out here."""
+    if crowd(deck.recipe.students, count).first == count:
+        return ""
+    return f"For this all {count} cards of the set lie out. "
 
 
 def _time(seconds: float) -> str:

@@ -14,7 +14,7 @@ from decks.lesson.walking import (
     metres_for,
     reckon,
 )
-from decks.press.teacher.how.counts import a_team, blanks, hands, metres, spread
+from decks.press.teacher.how.counts import a_team, blanks, hands, metres, spread, told
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.room_plan import room_plan
 from decks.press.teacher.table import Column, cell, table
@@ -48,7 +48,7 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
     ]
     subtitle = (
         f"{counted(deck.recipe.minutes, 'minute')} · {metres(deck.recipe.walk)} to the cards · "
-        f"{spread(hands(deck))} cards and {spread(a_team(deck))} students a team"
+        f"{told(hands(deck), 'card')} and {told(a_team(deck), 'student')} a team"
     )
     return [
         title_block("Are there enough words?", subtitle, width),
@@ -103,7 +103,11 @@ def _words(reckoned_: Reckoning) -> str:
 
 
 def _after(reckoned_: Reckoning) -> str:
-    return f"about {counted(max(1, round(reckoned_.minutes_for_all)), 'minute')}"
+    return f"about {counted(_minutes(reckoned_), 'minute')}"
+
+
+def _minutes(reckoned_: Reckoning) -> int:
+    return max(1, round(reckoned_.minutes_for_all))
 
 
 def _walks(deck: Deck, caught: float) -> str:
@@ -146,25 +150,25 @@ def advice(deck: Deck) -> str:
     found = reckoned(deck)
     minutes = counted(deck.recipe.minutes, "minute")
     words = f"{counted(found.cards, 'word')} a team {'is' if found.cards == 1 else 'are'}"
+    home = f"{'it' if found.cards == 1 else 'they'} will be home after about"
     if found.amount is Amount.ENOUGH:
         late = reckoned(deck, caught=CAUGHT)
-        between = spread(sorted({round(found.minutes_for_all), round(late.minutes_for_all)}))
-        return f"{words} right for {minutes}: they will be home after about {between}."
+        between = spread([_minutes(found), _minutes(late)])
+        return f"{words} right for {minutes}: {home} {between} minutes."
     if found.amount is Amount.TOO_MANY:
         return (
             f"{words} too many for {minutes}: about {found.words} will come home. "
             f"{_either(_fewer(deck, found))}"
         )
-    home = max(1, round(found.minutes_for_all))
     return (
-        f"{words} too few for {minutes}: they will be home after about {home}. "
+        f"{words} too few for {minutes}: {home} {counted(_minutes(found), 'minute')}. "
         f"{_either(_more(deck, found))}"
     )
 
 
 def _either(ways: Iterator[str]) -> str:
-    told = ", or ".join(ways)
-    return f"{told[0].upper()}{told[1:]}."
+    either = ", or ".join(ways)
+    return f"{either[0].upper()}{either[1:]}."
 
 
 def _fewer(deck: Deck, found: Reckoning) -> Iterator[str]:

@@ -5,6 +5,7 @@ from decks.press.teacher.how.counts import (
     a_team,
     blanks,
     cards_made,
+    each,
     guides_needed,
     hands,
     lost,
@@ -34,7 +35,7 @@ def collect(deck: Deck) -> Play:
 
 def _needs(deck: Deck) -> tuple[str, ...]:
     alike = ", the same words in every colour" if deck.has_copies else ""
-    cards = f"{counted(len(deck.cards), 'card')}, {spread(hands(deck))} a team{alike}"
+    cards = f"{counted(len(deck.cards), 'card')}, {each(hands(deck))} a team{alike}"
     return (
         f"{cards_made(deck)}: {cards}",
         *guides_needed(deck),

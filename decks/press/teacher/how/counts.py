@@ -18,9 +18,22 @@ def spread(numbers: Sequence[int]) -> str:
     return f"{least} {'or' if most == least + 1 else 'to'} {most}"
 
 
+def each(numbers: Sequence[int]) -> str:
+    """Return how many each of these has: as `spread`, but of two that are far apart `3 and 6`."""
+    least, most = min(numbers), max(numbers)
+    return f"{least} and {most}" if len(numbers) == 2 and most > least + 1 else spread(numbers)  # noqa: PLR2004
+
+
 def told(numbers: Sequence[int], one: str) -> str:
     """Return how many of something each has: `1 card`, `17 or 18 cards`."""
-    return f"{spread(numbers)} {one if max(numbers) == 1 else one + 's'}"
+    return f"{each(numbers)} {one if max(numbers) == 1 else one + 's'}"
+
+
+def span(first: int, last: int) -> str:
+    """Return the numbers from one to another: `7`, `7 and 8`, `7 to 9`."""
+    if first == last:
+        return str(first)
+    return f"{first} {'and' if last == first + 1 else 'to'} {last}"
 
 
 def a_team(deck: Deck) -> tuple[int, int]:
@@ -41,7 +54,7 @@ def cards_told(deck: Deck) -> str:
     owners = counted(len(deck.hands), owner)
     if owner == "team":
         return f"{cards} for {owners}"
-    return f"{cards} in {owners} of {spread(hands(deck))}"
+    return f"{cards} in {owners} of {each(hands(deck))}"
 
 
 def class_told(deck: Deck) -> str:

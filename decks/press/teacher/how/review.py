@@ -5,12 +5,12 @@ from decks.press.teacher.how.counts import (
     answers_needed,
     blanks,
     cards_made,
+    each,
     guides_needed,
     hands,
     helped,
     lost,
     points,
-    spread,
     told,
     where_answers_are,
 )
@@ -45,7 +45,7 @@ def review(deck: Deck) -> Play:
 
 
 def _needs(deck: Deck) -> tuple[str, ...]:
-    cards = f"{counted(len(deck.cards), 'card')}, {spread(hands(deck))} a team"
+    cards = f"{counted(len(deck.cards), 'card')}, {each(hands(deck))} a team"
     return (
         f"{cards_made(deck)}: {cards}",
         *answers_needed(deck),

@@ -6,10 +6,11 @@ from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import (
     answers_needed,
     cards_made,
+    each,
     hands,
     lost,
     points,
-    spread,
+    span,
     where_answers_are,
 )
 from decks.press.teacher.how.play import Part, Play
@@ -46,7 +47,7 @@ def _crowd(deck: Deck, bases: Bases) -> Crowd:
 
 def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
     number = len(deck.hands)
-    sets = f"{counted(number, 'set')} of {spread(hands(deck))}" if number > 1 else "one set"
+    sets = f"{counted(number, 'set')} of {each(hands(deck))}" if number > 1 else "one set"
     bands = counted(_crowd(deck, bases).catchers, "band")
     return (
         f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}, a pile each",
@@ -59,7 +60,7 @@ def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
 
 def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
     first, cards = _crowd(deck, bases).first, len(bases.sets[0])
-    lie = "Card 1 lies" if first == 1 else f"Cards 1 to {first} of set 1 lie"
+    lie = "Card 1 lies" if first == 1 else f"Cards {span(1, first)} of set 1 lie"
     waiting = f"; the other {cards - first} wait with you" if first < cards else ""
     return (
         (
@@ -79,7 +80,7 @@ def _today(deck: Deck, bases: Bases) -> str:
         return f"The set lies for {minutes}."
     if used == number:
         return f"All {number} sets are for today, about {each} minutes each."
-    sets = "set 1" if used == 1 else f"sets 1 to {used}"
+    sets = "set 1" if used == 1 else f"sets {span(1, used)}"
     return f"{minutes} are right for {sets}; keep the others for another day."
 
 

@@ -189,7 +189,44 @@ def test_the_time_at_a_stop_is_told():
     # 20 minutes for eight stops are 150 seconds each, a third of it with all three sets
     told = said(stations(rounds=3), rotation)
     assert "8 stops in 20 minutes are about 2½ minutes each" in told
-    assert "about 50 seconds a stop" in told
+    assert "For all 3 sets go round 3 times, about 50 seconds a stop" in told
+    both = said(stations(16, rounds=2), rotation)
+    assert "For both sets go round twice, about 75 seconds a stop" in both
+
+
+def test_nobody_goes_round_where_there_is_no_time_to_stop():
+    # six sets of four: 1200 / 4 / 6 are 50 seconds; with 8 minutes 20
+    enough = stations(24, rounds=6)
+    assert "For all 6 sets go round 6 times" in said(enough, rotation)
+    hurried = said(stations(24, rounds=6, minutes=8), rotation)
+    assert "go round 6 times" not in hurried
+    assert "That is one set; keep the other sets for another day." in hurried
+
+
+def test_cards_that_wait_in_the_game_are_told_to_lie_out_for_the_rotation():
+    # 16 students want six bases of eight
+    few = stations(24, rounds=3, students=16)
+    assert "Cards 7 and 8 wait with you" in said(few, base_plan)
+    assert "For this all 8 cards of the set lie out." in said(few, rotation)
+    assert "For this" not in said(stations(24, rounds=3), rotation)
+
+
+def test_who_goes_round_is_told_what_a_base_without_a_card_is_for():
+    told = said(stations(25, rounds=3), rotation)
+    assert "From set 2 on there is no card for base 9: whoever comes there waits" in told
+    assert "there is no card" not in said(stations(24, rounds=3), rotation)
+
+
+def test_one_group_goes_round_by_itself():
+    assert "1 group goes round 8 bases" in said(stations(8, teams=1, rounds=1), rotation)
+
+
+def test_no_base_is_told_to_go_where_none_does():
+    # 60 students at the three bases of a set, at first as at last
+    told = said(stations(9, rounds=3, students=60), base_plan)
+    assert "With 3 bases none is taken away." in told
+    assert "When a base goes" not in told
+    assert "When a base goes, whoever stood at it walks on first" in said(stations(), base_plan)
 
 
 @pytest.mark.parametrize("teams", [1, 5, 12])

@@ -11,7 +11,7 @@ from decks.activities import make_deck
 from decks.layout.flow import flow
 from decks.press.teacher import steps
 from decks.press.teacher.how import play_of
-from decks.press.teacher.how.counts import a_team, class_told, spread
+from decks.press.teacher.how.counts import a_team, class_told, span, spread, told
 from decks.press.teacher.how_to import SIZES, how_to
 from decks.press.type.pages import BOTTOM, TOP, column, page_paper
 from decks.recipe import (
@@ -114,16 +114,16 @@ def test_the_caution_stands_where_people_begin_to_move(activity):
 
 
 @pytest.mark.parametrize("activity", Activity)
-@pytest.mark.parametrize(("students", "told"), [(24, "6"), (25, "6 or 7"), (4, "1")])
-def test_the_size_of_a_team_is_that_of_the_class_divided(activity, students, told):
+@pytest.mark.parametrize(("students", "size"), [(24, "6"), (25, "6 or 7"), (4, "1")])
+def test_the_size_of_a_team_is_that_of_the_class_divided(activity, students, size):
     made = deck_for(activity, students=students)
-    assert class_told(made) == f"4 teams · {students} students, {told} a team"
+    assert class_told(made) == f"4 teams · {students} students, {size} a team"
 
 
 @pytest.mark.parametrize("activity", Activity)
 def test_cards_without_backs_are_not_told_to_be_turned(activity):
     said = words(deck_for(activity, sides=Sides.FRONTS))
-    assert not [told for told in ("the back", "its back", "team mark", "turn the") if told in said]
+    assert not [back for back in ("the back", "its back", "team mark", "turn the") if back in said]
 
 
 @pytest.mark.parametrize(("level", "is_told"), [(1, True), (3, False)])
@@ -139,6 +139,24 @@ def test_a_team_is_never_told_to_be_of_nobody():
 
 def test_numbers_are_told_as_they_spread():
     assert [spread(each) for each in ([18], [17, 18, 18], [3, 6])] == ["18", "17 or 18", "3 to 6"]
+
+
+@pytest.mark.parametrize(
+    ("numbers", "words"),
+    [
+        ([1], "1 card"),
+        ([0, 1], "0 or 1 card"),
+        ([17, 18], "17 or 18 cards"),
+        ([24, 12], "12 and 24 cards"),
+        ([24, 12, 18], "12 to 24 cards"),
+    ],
+)
+def test_what_each_of_two_has_is_told_of_both(numbers, words):
+    assert told(numbers, "card") == words
+
+
+def test_numbers_that_follow_one_another_are_told_as_one_says_them():
+    assert [span(1, last) for last in (1, 2, 3)] == ["1", "1 and 2", "1 to 3"]
 
 
 @pytest.mark.parametrize("activity", Activity)

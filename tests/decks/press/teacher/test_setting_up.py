@@ -66,7 +66,8 @@ def test_few_words_are_told_with_what_would_last():
     """The share of each of four teams is 18; 46 trips, in fives 45 words; and 20 minutes over 7.8
     are two rounds. A way on which 18 words last is 32.8 m, which few rooms have."""
     assert advice(deck_of(72)) == (
-        "18 words a team are too few for 20 minutes: they will be home after about 8. Plan 2 "
+        "18 words a team are too few for 20 minutes: they will be home after about 8 minutes. "
+        "Plan 2 "
         "rounds: lay the cards out again when all are home, or give every team the same 45 words: "
         "copies with Deal, 45 with Cards."
     )
@@ -101,8 +102,19 @@ def test_words_that_last_are_right():
     made = deck_of(30, deal=Dealing.COPIES)
     assert is_enough(made)
     assert advice(made) == (
-        "30 words a team are right for 20 minutes: they will be home after about 13 to 17."
+        "30 words a team are right for 20 minutes: they will be home after about 13 to 17 minutes."
     )
+
+
+def test_a_single_word_and_a_single_student_are_told_as_one():
+    """One word is home after 25.9 s."""
+    alone = deck_of(1, teams=1, students=1)
+    assert advice(alone).startswith(
+        "1 word a team is too few for 20 minutes: it will be home after about 1 minute. "
+    )
+    blocks = reckoning(alone, column(page_paper(alone.recipe.paper)))
+    (subtitle,) = (text for text in texts_in(blocks[0].frame) if "student" in text)
+    assert subtitle.endswith("1 card and 1 student a team")
 
 
 def test_what_is_chosen_as_advised_is_right():
