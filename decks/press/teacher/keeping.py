@@ -14,7 +14,7 @@ from decks.press.type.setting import (
     swatch,
     under_one_another,
 )
-from decks.recipe import Activity
+from decks.recipe import Activity, Sides
 
 FIGURES = Style(11)
 TICKS = 5
@@ -26,10 +26,10 @@ def keeping(deck: Deck, width: float) -> list[Block]:
     """Return the page that says what belongs together, and how it stays so."""
     subtitle = "Count each pile after the lesson; tick it when it is whole"
     words = [
-        ("Write down what was right", _marks()),
+        ("Write down what was right", _marks(deck)),
         ("Store", _store(deck)),
         ("A card is lost", _lost(deck)),
-        ("Print again", _again()),
+        ("Print again", _again(deck)),
         ("What stays private", _private(deck)),
     ]
     return [
@@ -98,25 +98,37 @@ def _lost(deck: Deck) -> str:
             "under its number. If the spare card is gone as well, print the last leaf of its "
             "stack again."
         )
+    sides = "front" if deck.recipe.sides is Sides.FRONTS else "front, back"
     return (
-        "Take a blank card of the same paper, and write front, back and number as they stand in "
-        f"{where}. A stroke of the {deck.owner_word}’s colour at the left edge tells it from the "
-        "others."
+        f"Take a blank card of the same paper, and write {sides} and number as they stand in "
+        f"{where}, and the {deck.owner_word}’s name, which tells it from the others."
     )
 
 
-def _again() -> str:
+def _again(deck: Deck) -> str:
     return (
         "The PDF files can be printed as often as you like. Single cards are printed again, as "
-        "they were, by fairdeal reprint with this deck’s folder and their numbers (--cards 7,12). "
-        "Leave deck.json where it is: it is the record of every card and of how the deck was made."
+        f"they were, by fairdeal reprint with this deck’s folder and their numbers "
+        f"({_cards_named(deck)}). Leave deck.json where it is: it is the record of every card and "
+        "of how the deck was made."
     )
 
 
-def _marks() -> str:
+def _cards_named(deck: Deck) -> str:
+    """Return how cards of this deck are named, by those at the ends of its first pile."""
+    number, hand = next((number, hand) for number, hand in enumerate(deck.hands) if hand)
+    named = f"--cards {','.join(dict.fromkeys([hand[0].label, hand[-1].label]))}"
+    labels = [card.label for card in deck.cards]
+    if len(set(labels)) == len(labels):
+        return named
+    return f'{named} --team "{deck.owners[number].name}"'
+
+
+def _marks(deck: Deck) -> str:
+    guides = ", or the marked study guides" if deck.guides else ""
     return (
-        "In marks.xlsx, as much as you have: a tally of the cards, or the marked study guides. "
-        "Then fairdeal marks says what they show, and fairdeal next makes the next deck from them."
+        f"In marks.xlsx, as much as you have: a tally of the cards{guides}. Then fairdeal marks "
+        "says what they show, and fairdeal next makes the next deck from them."
     )
 
 

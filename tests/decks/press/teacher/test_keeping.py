@@ -1,0 +1,65 @@
+"""How a deck is kept: what is told of its own files, cards and teams."""
+
+import re
+
+import pytest
+from strategies import TEAMS, card
+from support.flown import flown, things
+
+from cards.item import Kind
+from decks.activities import make_deck
+from decks.layout.frame import Text
+from decks.press.teacher.keeping import keeping
+from decks.recipe import Activity, Dealing, GuideFor, Recipe, Sides
+from decks.team import make_teams
+
+
+def deck_of(activity=Activity.REVIEW, count=12, *, teams=3, **settings):
+    kind = Kind.DETAIL if activity is Activity.ORGANIZER else Kind.VOCABULARY
+    recipe = Recipe(
+        "Shore", make_teams(TEAMS[:teams], [None] * teams), activity=activity, **settings
+    )
+    items = [card(n, n % 3 + 1, kind=kind) for n in range(count)]
+    return make_deck(recipe, items, number=1, seed="s")
+
+
+def said(deck):
+    pages = flown(deck, lambda width: keeping(deck, width))
+    return " ".join(text.text for page in pages for text, _x, _y in things(page, Text))
+
+
+@pytest.mark.parametrize("activity", Activity)
+@pytest.mark.parametrize("deal", Dealing)
+@pytest.mark.parametrize("count", [1, 2, 12])
+def test_the_cards_that_are_named_are_of_this_deck_and_of_one_pile(activity, deal, count):
+    deck = deck_of(activity, count, deal=deal)
+    (found,) = re.findall(r'\(--cards ([0-9,]+)(?: --team "([^"]+)")?\)', said(deck))
+    labels, team = found[0].split(","), found[1]
+    for label in labels:
+        owners = [deck.owners[card.owner].name for card in deck.cards if card.label == label]
+        assert owners == [owners[0]] if not team else team in owners
+    assert bool(team) == (len({card.label for card in deck.cards}) < len(deck.cards))
+
+
+@pytest.mark.parametrize(
+    ("activity", "settings"),
+    [
+        (Activity.ROUNDS, {"guide": GuideFor.NONE}),
+        (Activity.REVIEW, {"guide": GuideFor.NONE}),
+        (Activity.COLLECT, {"guide": GuideFor.NONE}),
+        (Activity.ORGANIZER, {}),
+    ],
+)
+def test_no_study_guide_is_marked_where_there_is_none(activity, settings):
+    text = said(deck_of(activity, **settings))
+    assert "a tally of the cards. Then fairdeal marks" in text
+    assert "guide" not in text
+
+
+def test_the_marked_study_guides_are_told_of_where_there_are_some():
+    assert "a tally of the cards, or the marked study guides. Then" in said(deck_of())
+
+
+def test_a_card_that_is_written_again_has_a_back_only_where_the_others_have_one():
+    assert "write front, back and number" in said(deck_of())
+    assert "write front and number" in said(deck_of(sides=Sides.FRONTS))
