@@ -116,18 +116,25 @@ def _pile(deck: Deck, grid: Grid) -> Step:
 def _papers(deck: Deck, grid: Grid) -> list[Step]:
     """Say what else is printed, and who gets it."""
     paper = page_paper(deck.recipe.paper)
-    answers = (
-        f"Print answers.pdf on {paper.name} for whoever checks: it stands in the order of the "
-        "labels."
-    )
     wanted = {
-        "the answers": answers if has_answer_list(deck, grid) else "",
+        "the answers": _answers(deck, paper) if has_answer_list(deck, grid) else "",
         "the study guide": guide_copies(deck, paper) if deck.guides else "",
         "the sheets": _sheets(deck, paper),
     }
     told = {what: text for what, text in wanted.items() if text}
     title = f"Copy {' and '.join(told)}"
     return [Step(title, " ".join(told.values()))] if told else []
+
+
+def _answers(deck: Deck, paper: Paper) -> str:
+    """Say how often the list of answers is printed: each team checks by a list of its own."""
+    copies = ""
+    if deck.owner_word == "team":
+        copies = f", {counted(len(deck.recipe.teams), 'copy', 'copies')}"
+    return (
+        f"Print answers.pdf on {paper.name} for whoever checks{copies}: it stands in the order of "
+        "the labels."
+    )
 
 
 def _sheets(deck: Deck, paper: Paper) -> str:

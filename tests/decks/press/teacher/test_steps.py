@@ -11,7 +11,7 @@ from decks.layout.stacking import plan
 from decks.lengths import Shift
 from decks.press.runs import runs_of
 from decks.press.teacher.steps import steps_of
-from decks.recipe import CardSize, ComesOut, Flip, Ink, PaperName, Recipe, Sides
+from decks.recipe import Activity, CardSize, ComesOut, Flip, Ink, PaperName, Recipe, Sides
 from decks.team import make_teams
 
 ITEMS = [card(n, n % 3 + 1, answer=f"{n} tide") for n in range(25)]
@@ -78,6 +78,14 @@ def test_each_way_has_its_own_steps_in_the_order_of_doing(settings, told):
 
 def test_fronts_alone_come_with_their_answers():
     assert titles(sides=Sides.FRONTS)[-1] == "Copy the answers and the study guide"
+
+
+def test_every_team_gets_a_list_of_answers():
+    told = "Print answers.pdf on Letter for whoever checks, 3 copies: it stands in the order"
+    assert told in words(sides=Sides.FRONTS)
+    assert "1 copy: it stands" in words(sides=Sides.FRONTS, teams=1)
+    sets = words(sides=Sides.FRONTS, activity=Activity.STATIONS)
+    assert "for whoever checks: it stands" in sets
 
 
 MEASURED = {"printer": "Staff room", "shift": Shift(right=1.2, up=-0.8)}
