@@ -76,13 +76,14 @@ def points_told(points: Points) -> str:
     """Say what a team earns for a question."""
     parts = [
         (points.right, "for a right answer"),
-        (points.first, "more for being right and first"),
-        (points.together, "more for moving together, each in their own way"),
+        (points.first, "for being right and first"),
+        (points.together, "for moving together, each in their own way"),
     ]
-    earned = [f"{number} {what}" for number, what in parts if number]
+    earned = [(number, what) for number, what in parts if number]
     if not earned:
         return "No points are counted."
-    return f"Points: {' · '.join(earned)}."
+    told = [f"{number} {'more ' if n else ''}{what}" for n, (number, what) in enumerate(earned)]
+    return f"Points: {' · '.join(told)}."
 
 
 def _round(deck: Deck, number: int, calls: Sequence[Call], width: float) -> list[Block]:
