@@ -5,7 +5,7 @@ from decks.press.teacher.how.counts import (
     a_team,
     blanks,
     cards_made,
-    each,
+    each_has,
     guides_needed,
     hands,
     lost,
@@ -15,7 +15,7 @@ from decks.press.teacher.how.counts import (
     told,
 )
 from decks.press.teacher.how.play import Part, Play
-from decks.recipe import Sides, cards_are_the_bank
+from decks.recipe import GuideFor, Sides, cards_are_the_bank
 from decks.words import counted
 
 
@@ -34,8 +34,8 @@ def collect(deck: Deck) -> Play:
 
 
 def _needs(deck: Deck) -> tuple[str, ...]:
-    alike = ", the same words in every colour" if deck.has_copies else ""
-    cards = f"{counted(len(deck.cards), 'card')}, {each(hands(deck))} a team{alike}"
+    alike = ", the same words for every team" if deck.has_copies else ""
+    cards = f"{counted(len(deck.cards), 'card')}, {each_has(hands(deck))} a team{alike}"
     return (
         f"{cards_made(deck)}: {cards}",
         *guides_needed(deck),
@@ -47,11 +47,13 @@ def _needs(deck: Deck) -> tuple[str, ...]:
 def _setting(deck: Deck) -> tuple[str, ...]:
     away = metres(deck.recipe.walk)
     up = "front" if deck.recipe.sides is Sides.FRONTS else "team mark"
+    table = "a table with its guides" if deck.guides else "a table"
+    mixed = "All teams’ cards mixed" if len(deck.recipe.teams) > 1 else "All mixed"
     return (
-        "A home for every team along one side, an arm’s length apart: a table with its guides.",
+        f"A home for every team along one side, an arm’s length apart: {table}.",
         (
             f"The cards {away} away, along the other side: on tables, benches or sills, never on "
-            f"the floor. All teams’ cards mixed, {up} up, none on another."
+            f"the floor. {mixed}, {up} up, none on another."
         ),
         "You are the catcher, in the middle; later a student, a new one every few minutes.",
     )
@@ -65,11 +67,7 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
             "On “Go” the first of every team walks to the cards, takes one with the team’s mark, "
             "and walks home with it in the open hand. One walker a team, one card a walk.",
         ),
-        Part(
-            "Home",
-            "At home the card is handed over and the next one walks. Whoever waits reads the word "
-            "out and finds the blank that it may fit. A card of another team goes back.",
-        ),
+        Part("Home", _home(deck)),
         Part(
             "Caught",
             "The catcher walks too, and catches with an open hand shown at arm’s length and the "
@@ -97,6 +95,15 @@ def _row(deck: Deck) -> str:
     )
 
 
+def _home(deck: Deck) -> str:
+    find = " and finds the blank that it may fit" if deck.guides else ""
+    back = " A card of another team goes back." if len(deck.recipe.teams) > 1 else ""
+    return (
+        "At home the card is handed over and the next one walks. Whoever waits reads the word "
+        f"out{find}.{back}"
+    )
+
+
 def _end(deck: Deck) -> str:
     return (
         f"After {counted(deck.recipe.minutes, 'minute')}, or when a team has all its words, give "
@@ -106,31 +113,49 @@ def _end(deck: Deck) -> str:
 
 
 def _guide(deck: Deck) -> str:
-    own = "" if deck.has_copies else " It asks only for the team’s words."
     number = told(blanks(deck), "blank")
     words = (
         f"The words brought home are the bank for the {number} of the guide."
         if cards_are_the_bank(deck.recipe)
         else f"The guide has a bank for its {number}, but only words brought home may be used."
     )
+    whose, missing = _whose(deck)
     return (
-        f"Everyone sits down. {words}{own} When all have done what they can, read out the words "
-        "that stayed out, then the key."
+        f"Everyone sits down. {words}{whose} When all have done what they can, read out {missing}, "
+        "then the key."
     )
 
 
+def _whose(deck: Deck) -> tuple[str, str]:
+    """Return what is told of the words that a guide asks for, and which of them a team lacks."""
+    missing = "the words that stayed out"
+    if deck.has_copies or len(deck.recipe.teams) == 1:
+        return "", missing
+    if deck.recipe.guide is GuideFor.TEAM:
+        return " It asks only for the team’s words.", missing
+    return " A team’s own words fill only some of them.", "all the words"
+
+
 def _asides(deck: Deck) -> tuple[Part, ...]:
-    right = points(deck.recipe.points.right)
+    find = "find the blanks, " if deck.guides else ""
     return (
-        Part(
-            "Points",
-            f"1 point for a word brought home, {right} for each blank that is right. Blanks whose "
-            "word was read out at the end are for learning, not for points.",
-        ),
+        Part("Points", _points(deck)),
         Part(
             "Gentler, and seated",
             "No catcher; half the way; a partner carries. Seated: keep the words at home, read "
-            "them out, find the blanks, call the next walker.",
+            f"them out, {find}call the next walker.",
         ),
         Part("A card is lost", lost("a spare card of the team", "the key to the cards")),
+    )
+
+
+def _points(deck: Deck) -> str:
+    right = deck.recipe.points.right
+    if not right:
+        return "No points are counted: what counts is the words that come home."
+    if not deck.guides:
+        return "1 point for a word brought home."
+    return (
+        f"1 point for a word brought home, {points(right)} for each blank that is right. Blanks "
+        "whose word was read out at the end are for learning, not for points."
     )

@@ -18,7 +18,7 @@ def spread(numbers: Sequence[int]) -> str:
     return f"{least} {'or' if most == least + 1 else 'to'} {most}"
 
 
-def each(numbers: Sequence[int]) -> str:
+def each_has(numbers: Sequence[int]) -> str:
     """Return how many each of these has: as `spread`, but of two that are far apart `3 and 6`."""
     least, most = min(numbers), max(numbers)
     return f"{least} and {most}" if len(numbers) == 2 and most > least + 1 else spread(numbers)  # noqa: PLR2004
@@ -26,7 +26,7 @@ def each(numbers: Sequence[int]) -> str:
 
 def told(numbers: Sequence[int], one: str) -> str:
     """Return how many of something each has: `1 card`, `17 or 18 cards`."""
-    return f"{each(numbers)} {one if max(numbers) == 1 else one + 's'}"
+    return f"{each_has(numbers)} {one if max(numbers) == 1 else one + 's'}"
 
 
 def span(first: int, last: int) -> str:
@@ -43,8 +43,8 @@ def a_team(deck: Deck) -> tuple[int, int]:
 
 
 def hands(deck: Deck) -> list[int]:
-    """Return how many cards each owner has, of those who have any."""
-    return [len(hand) for hand in deck.hands if hand] or [0]
+    """Return how many cards each owner has."""
+    return [len(hand) for hand in deck.hands] or [0]
 
 
 def cards_told(deck: Deck) -> str:
@@ -54,7 +54,7 @@ def cards_told(deck: Deck) -> str:
     owners = counted(len(deck.hands), owner)
     if owner == "team":
         return f"{cards} for {owners}"
-    return f"{cards} in {owners} of {each(hands(deck))}"
+    return f"{cards} in {owners} of {each_has(hands(deck))}"
 
 
 def class_told(deck: Deck) -> str:
@@ -90,6 +90,8 @@ def answers_needed(deck: Deck) -> list[str]:
     """Return the list of answers where cards have no backs: one for every team."""
     if deck.recipe.sides is not Sides.FRONTS:
         return []
+    if deck.owner_word != "team":
+        return ["answers.pdf for whoever checks"]
     return [f"answers.pdf: one for every team, {len(deck.recipe.teams)} in all"]
 
 
@@ -118,9 +120,12 @@ def helped(deck: Deck) -> str:
     }[deck.recipe.support]
 
 
+NO_POINTS = "No points are counted: what counts is what everyone can say now."
+
+
 def points(number: int) -> str:
-    """Return a number of points: `1 point`, `no points`."""
-    return counted(number, "point") if number else "no points"
+    """Return a number of points: `1 point`, `2 points`."""
+    return counted(number, "point")
 
 
 def lost(spare: str, key: str) -> str:

@@ -27,6 +27,16 @@ MOST_TEXTS, LONGEST_TEXTS = 3, 60
 HIGHEST = 12
 """Four things to look at, nought to three points for each."""
 
+EXPLAIN = (
+    "Half of each group stays at its table, the other half walks to the next one. Those who stay "
+    "explain the sheet, main idea first; those who came ask. On the signal they change places: all "
+    "explain once."
+)
+ONE_GROUP_EXPLAINS = (
+    "Half of the group explains the sheet to the other half, main idea first; those who listen "
+    "ask. On the signal they change places: all explain once."
+)
+
 
 def organizer(deck: Deck, telling: Telling) -> Play:
     """Return how groups build an organiser with this deck."""
@@ -37,7 +47,7 @@ def organizer(deck: Deck, telling: Telling) -> Play:
         setting=_setting(deck, telling),
         steps=_steps(deck, telling),
         moving=3,
-        asides=_asides(),
+        asides=_asides(telling),
     )
 
 
@@ -81,16 +91,19 @@ def _same(telling: Telling) -> bool:
     return len(set(telling.stories)) == 1
 
 
+def _is_one(telling: Telling) -> bool:
+    """Say whether there is one group, which meets no other."""
+    return len(telling.stories) == 1
+
+
 def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
-    share = "The texts are shared out: the cards of a group say which is its own."
+    share = " The texts are shared out: the cards of a group say which is its own."
     if _same(telling):
-        share = "Every group has the same."
+        share = "" if _is_one(telling) else " Every group has the same."
+    way = "" if _is_one(telling) else ", with a clear way from one to the next"
     return (
-        (
-            f"A table for every group, {spread(a_team(deck))} at each, with a clear way from one "
-            "to the next."
-        ),
-        f"On it the group’s cards, details up, mixed. {share}",
+        f"A table for every group, {spread(a_team(deck))} at each{way}.",
+        f"On it the group’s cards, details up, mixed.{share}",
         "Groups sit as teams; who reads out, draws, and explains changes as they agree.",
     )
 
@@ -116,19 +129,18 @@ def _steps(deck: Deck, telling: Telling) -> tuple[Part, ...]:
             "On the planning sheet: the headings, the details that support each, and a symbol or a "
             "sign for each heading, with a word that says what it stands for.",
         ),
-        Part(
-            f"Explain, {visiting} min",
-            "Half of each group stays at its table, the other half walks to the next one. Those "
-            "who stay explain the sheet, main idea first; those who came ask. On the signal they "
-            "change places: all explain once.",
-        ),
+        Part(f"Explain, {visiting} min", ONE_GROUP_EXPLAINS if _is_one(telling) else EXPLAIN),
         *([Part("Compare", _compare(telling))] if is_compared(telling) else []),
-        Part(
-            "The end",
-            "Everyone walks home, and each group adds one thing that it learned from another. The "
-            f"cards are counted back: {told(hands(deck), 'card')} a group.",
-        ),
+        Part("The end", _end(deck, telling)),
     )
+
+
+def _end(deck: Deck, telling: Telling) -> str:
+    learned = (
+        "" if _is_one(telling) else ", and each group adds one thing that it learned from another"
+    )
+    back = f"The cards are counted back: {told(hands(deck), 'card')} a group."
+    return f"Everyone walks home{learned}. {back}"
 
 
 def _compare(telling: Telling) -> str:
@@ -143,7 +155,10 @@ def _compare(telling: Telling) -> str:
     return " ".join(told)
 
 
-def _asides() -> tuple[Part, ...]:
+def _asides(telling: Telling) -> tuple[Part, ...]:
+    sheets = (
+        "Sheets walk instead of people: pass them to the next table and write questions on a slip. "
+    )
     return (
         Part(
             "Points",
@@ -152,8 +167,7 @@ def _asides() -> tuple[Part, ...]:
         ),
         Part(
             "Gentler, and seated",
-            "Sheets walk instead of people: pass them to the next table and write questions on a "
-            "slip. Fewer cards, or the headings told beforehand.",
+            f"{'' if _is_one(telling) else sheets}Fewer cards, or the headings told beforehand.",
         ),
         Part("A card is lost", lost("a blank card", "the key to the details")),
     )

@@ -2,10 +2,12 @@
 
 from decks.deck import Deck
 from decks.press.teacher.how.counts import (
+    NO_POINTS,
+    a_team,
     answers_needed,
     blanks,
     cards_made,
-    each,
+    each_has,
     guides_needed,
     hands,
     helped,
@@ -15,6 +17,7 @@ from decks.press.teacher.how.counts import (
     where_answers_are,
 )
 from decks.press.teacher.how.play import Part, Play
+from decks.recipe import Sides
 from decks.words import counted
 
 AT_HOME = 3
@@ -35,17 +38,26 @@ def review(deck: Deck) -> Play:
                 "questions up, numbers in order."
             ),
             "The middle of the room is clear.",
-            "A sheet at every home for the team’s strokes.",
+            *(["A sheet at every home for the team’s strokes."] if _counts(deck) else []),
             "Try the stop signal once: everyone stands still and looks at you.",
         ),
         steps=_steps(deck),
         moving=1,
-        asides=_asides(),
+        asides=_asides(deck),
     )
 
 
+def _counts(deck: Deck) -> bool:
+    return deck.recipe.points.right > 0
+
+
+def _looks_up(deck: Deck) -> bool:
+    """Say whether whoever walks takes an answer along in the head: the list stays at home."""
+    return deck.recipe.sides is Sides.FRONTS
+
+
 def _needs(deck: Deck) -> tuple[str, ...]:
-    cards = f"{counted(len(deck.cards), 'card')}, {each(hands(deck))} a team"
+    cards = f"{counted(len(deck.cards), 'card')}, {each_has(hands(deck))} a team"
     return (
         f"{cards_made(deck)}: {cards}",
         *answers_needed(deck),
@@ -58,36 +70,17 @@ def _needs(deck: Deck) -> tuple[str, ...]:
 def _steps(deck: Deck) -> tuple[Part, ...]:
     minutes = deck.recipe.minutes
     at_home = max(1, round(minutes / AT_HOME))
-    tells = where_answers_are(deck)
-    other = "from another team" if len(deck.recipe.teams) > 1 else "not met yet"
     steps = [
         Part(
             f"At home, {at_home} min",
             "In pairs: one takes a card from the team’s pile and asks, the other answers, then "
-            f"{tells} tells. Right: the card is put aside. Not right: say the answer once, and the "
-            "card goes under the pile. Then change roles.",
+            f"{where_answers_are(deck)} tells. Right: the card is put aside. Not right: say the "
+            "answer once, and the card goes under the pile. Then change roles.",
         ),
-        Part(
-            "Take one, walk",
-            "Everyone takes one card from the pile and walks about the room. Call “Meet”: everyone "
-            f"stops with the nearest person {other}; three may stand together.",
-        ),
-        Part(
-            "Ask each other",
-            f"One shows the front and reads it out, the other answers, {tells} tells; then the "
-            "other way round. Whoever was not right says the right answer once. Nobody swaps "
-            "cards.",
-        ),
-        Part(
-            "What counts",
-            f"A right answer earns {points(deck.recipe.points.right)} for the team of whoever "
-            "gave it. A wrong one costs nothing.",
-        ),
-        Part(
-            "Home and out again",
-            "Call “Home”: walk home, make a stroke for each point, lay the card under the pile, "
-            "take the next one. Call “Meet” again after about a minute.",
-        ),
+        Part("Take one, walk", _take(deck)),
+        Part("Ask each other", _ask(deck)),
+        Part("What counts", _earned(deck)),
+        Part("Home and out again", _home(deck)),
         Part("The end", _end(deck, max(1, minutes - at_home))),
     ]
     if deck.guides:
@@ -95,29 +88,68 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
     return tuple(steps)
 
 
+def _take(deck: Deck) -> str:
+    look = ", looks up its answer in the list" if _looks_up(deck) else ""
+    other = "from another team" if len(deck.recipe.teams) > 1 else "not met yet"
+    return (
+        f"Everyone takes one card from the pile{look} and walks about the room.{_short(deck)} Call "
+        f"“Meet”: everyone stops with the nearest person {other}; three may stand together."
+    )
+
+
+def _short(deck: Deck) -> str:
+    """Say what is done where a team has fewer cards than students."""
+    if min(hands(deck)) >= max(a_team(deck)):
+        return ""
+    return " Where there are fewer cards than students, the others go along and take one next time."
+
+
+def _ask(deck: Deck) -> str:
+    tells = "whoever asked tells" if _looks_up(deck) else "the back tells"
+    return (
+        f"One shows the front and reads it out, the other answers, {tells}; then the other way "
+        "round. Whoever was not right says the right answer once. Nobody swaps cards."
+    )
+
+
+def _earned(deck: Deck) -> str:
+    if not _counts(deck):
+        return NO_POINTS
+    earned = points(deck.recipe.points.right)
+    return (
+        f"A right answer earns {earned} for the team of whoever gave it. A wrong one costs nothing."
+    )
+
+
+def _home(deck: Deck) -> str:
+    stroke = "make a stroke for each point, " if _counts(deck) else ""
+    look = " and look up its answer" if _looks_up(deck) else ""
+    return (
+        f"Call “Home”: walk home, {stroke}lay the card under the pile, take the next one{look}. "
+        "Call “Meet” again after about a minute."
+    )
+
+
 def _end(deck: Deck, walking: int) -> str:
+    back = " Cards of another team go back." if len(deck.recipe.teams) > 1 else ""
     return (
         f"After {counted(walking, 'minute')} of walking everyone walks home. The team counts its "
-        f"cards: {told(hands(deck), 'card')}. Cards of another colour go back."
+        f"cards: {told(hands(deck), 'card')}.{back}"
     )
 
 
 def _guide(deck: Deck) -> str:
     number = told(blanks(deck), "blank")
+    earned = f"; each right blank is {points(deck.recipe.points.right)} for the team"
     return (
         f"Cards away. Everyone sits down and fills in the study guide alone{helped(deck)}: "
-        f"{number}, about a minute each. Read out the key; each right blank is "
-        f"{points(deck.recipe.points.right)} for the team."
+        f"{number}, about a minute each. Read out the key{earned if _counts(deck) else ''}."
     )
 
 
-def _asides() -> tuple[Part, ...]:
+def _asides(deck: Deck) -> tuple[Part, ...]:
     return (
-        Part(
-            "Points",
-            "Add a team’s strokes to its right blanks. Where teams differ in number, divide by "
-            "the students in each.",
-        ),
+        *([Part("Points", _points(deck))] if _counts(deck) else []),
         Part(
             "Gentler, and seated",
             "Stay at home and be met there, or ask across a table while cards go round instead "
@@ -125,3 +157,10 @@ def _asides() -> tuple[Part, ...]:
         ),
         Part("A card is lost", lost("a blank card", "the key to the cards")),
     )
+
+
+def _points(deck: Deck) -> str:
+    summed = (
+        "Add a team’s strokes to its right blanks." if deck.guides else "Add up a team’s strokes."
+    )
+    return f"{summed} Where teams differ in number, divide by the students in each."

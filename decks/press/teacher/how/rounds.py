@@ -5,7 +5,9 @@ from decks.lesson import Call, Called
 from decks.lesson.calling import GOOD_END
 from decks.lesson.timing import about_time
 from decks.press.teacher.how.counts import (
+    NO_POINTS,
     a_team,
+    answers_needed,
     cards_made,
     lost,
     points,
@@ -26,7 +28,7 @@ def rounds(deck: Deck, called: Called) -> Play:
         setting=_setting(deck, called),
         steps=_steps(deck, called),
         moving=3,
-        asides=_asides(),
+        asides=_asides(deck),
     )
 
 
@@ -41,15 +43,20 @@ def _needs(deck: Deck) -> tuple[str, ...]:
     piles = f"{counted(number, 'pile')}, a round each" if number > 1 else "one pile"
     return (
         f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {piles}, for whoever calls",
+        *answers_needed(deck),
         "The call sheet of this file, and a clock that shows seconds",
         _scoring(deck),
         f"Paper and a thick pen for every team, {teams} in all; a stop signal",
     )
 
 
+def _counts_points(deck: Deck) -> bool:
+    return deck.recipe.points != Points(0, 0, 0)
+
+
 def _scoring(deck: Deck) -> str:
     """Return what the points are kept on, where there are any."""
-    if deck.recipe.points == Points(0, 0, 0):
+    if not _counts_points(deck):
         return "Nothing to score with: no points are counted"
     return "The score sheet of this file with a pencil, or marks.xlsx, which adds up by itself"
 
@@ -78,11 +85,7 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
             "Teams whisper, and agree on one answer. Everybody in the team should be able to "
             "say it.",
         ),
-        Part(
-            "Write",
-            "The seat whose turn it is by the roster writes the answer and lays it face "
-            "down. The first team whose paper is down is noted.",
-        ),
+        Part("Write", _write(deck)),
         Part(
             "Move together",
             "Everyone beside their own place does the exercise of the call sheet, in one rhythm, "
@@ -99,43 +102,49 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
     )
 
 
+def _write(deck: Deck) -> str:
+    noted = " The first team whose paper is down is noted." if deck.recipe.points.first else ""
+    return (
+        f"The seat whose turn it is by the roster writes the answer and lays it face down.{noted}"
+    )
+
+
 def _counts(deck: Deck) -> str:
+    if not _counts_points(deck):
+        return NO_POINTS
     earned = deck.recipe.points
     ways = [
-        (earned.right, f"Right: {points(earned.right)}."),
-        (earned.first, f"Right and first down: {earned.first} more."),
-        (
-            earned.together,
-            f"Moved together, each in their own way: {earned.together} more, right or not.",
-        ),
+        (earned.right, "Right: {}."),
+        (earned.first, "Right and first down: {}."),
+        (earned.together, "Moved together, each in their own way: {}, right or not."),
     ]
-    told = [way for number, way in ways if number]
-    if not told:
-        return "No points are counted: what counts is what everyone can say now."
+    told: list[str] = []
+    for number, way in ways:
+        if number:
+            told.append(way.format(f"{number} more" if told else points(number)))
     return " ".join([*told, "Write them down before the next call."])
 
 
 def _end(deck: Deck, called: Called) -> str:
     likely = deck.expected(called.rounds[-1][-1].item) >= GOOD_END
     last = "The last call is one that most can answer. " if likely else ""
-    between = "After each round: water, and the scores. " if called.rounds[1:] else ""
+    scores, add = (", and the scores", "Add up, let") if _counts_points(deck) else ("", "Let")
+    between = f"After each round: water{scores}. " if called.rounds[1:] else ""
     return (
-        f"{between}{last}Add up, let every team name one thing that it knows now and did not "
-        "before, and thank the writers."
+        f"{between}{last}{add} every team name one thing that it knows now and did not before, "
+        "and thank the writers."
     )
 
 
-def _asides() -> tuple[Part, ...]:
+def _asides(deck: Deck) -> tuple[Part, ...]:
+    tie = " A tie is shared. Points are never taken away." if _counts_points(deck) else ""
+    fall = ": the points for moving together then fall away" if deck.recipe.points.together else ""
     return (
-        Part(
-            "Fair to all",
-            "Teams that differ in number play alike: one answer a team. A tie is shared. Points "
-            "are never taken away.",
-        ),
+        Part("Fair to all", f"Teams that differ in number play alike: one answer a team.{tie}"),
         Part(
             "Gentler, and seated",
             "Every exercise has both on the call sheet; say all three each time. Or leave the "
-            "exercises out: the points for moving together then fall away.",
+            f"exercises out{fall}.",
         ),
         Part("A card is lost", lost("a blank card", "the call sheet")),
     )

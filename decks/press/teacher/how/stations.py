@@ -6,7 +6,7 @@ from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import (
     answers_needed,
     cards_made,
-    each,
+    each_has,
     hands,
     lost,
     points,
@@ -21,6 +21,23 @@ LEAST_MINUTES = 4
 """What a set needs at the least to be worth laying out; our own judgement."""
 
 
+WALK = "On “Go” everyone walks to another base, any but the one just left. The catchers walk too."
+SAFE = (
+    "Whoever has answered is safe at that base to a slow count of ten, then walks on to another. "
+    "Two or three may share a base. Catchers keep two arms’ lengths away."
+)
+ONE_BASE_WALK = "On “Go” everyone walks to the base. The catchers walk too."
+ONE_BASE_SAFE = (
+    "Whoever has answered is safe at the base to a slow count of ten, then walks off and may come "
+    "back. Catchers keep two arms’ lengths away."
+)
+CAUGHT = (
+    "an open hand shown at arm’s length, and the word “caught”. Nobody is touched. The one who is "
+    "caught takes the band and catches, the other is free. Nobody is out. Whoever runs takes the "
+    "band too."
+)
+
+
 def stations(deck: Deck, bases: Bases) -> Play:
     """Return how to play at the bases with this deck."""
     return Play(
@@ -30,7 +47,7 @@ def stations(deck: Deck, bases: Bases) -> Play:
         setting=_setting(deck, bases),
         steps=_steps(deck, bases),
         moving=1,
-        asides=_asides(deck),
+        asides=_asides(deck, bases),
     )
 
 
@@ -45,9 +62,13 @@ def _crowd(deck: Deck, bases: Bases) -> Crowd:
     return crowd(deck.recipe.students, len(bases.sets[0]))
 
 
+def _is_one(bases: Bases) -> bool:
+    return len(bases.sets[0]) == 1
+
+
 def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
     number = len(deck.hands)
-    sets = f"{counted(number, 'set')} of {each(hands(deck))}" if number > 1 else "one set"
+    sets = f"{counted(number, 'set')} of {each_has(hands(deck))}" if number > 1 else "one set"
     bands = counted(_crowd(deck, bases).catchers, "band")
     return (
         f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}, a pile each",
@@ -61,11 +82,12 @@ def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
 def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
     first, cards = _crowd(deck, bases).first, len(bases.sets[0])
     lie = "Card 1 lies" if first == 1 else f"Cards {span(1, first)} of set 1 lie"
+    apart = "along the walls, two arm’s lengths apart" if first > 1 else "along a wall"
     waiting = f"; the other {cards - first} wait with you" if first < cards else ""
     return (
         (
-            f"{counted(first, 'base')} along the walls, two arm’s lengths apart, never on the "
-            "floor: the base plan says where, and how many for fewer or more students."
+            f"{counted(first, 'base')} {apart}, never on the floor: the base plan says where, and "
+            "how many for fewer or more students."
         ),
         f"{lie} out, {_side_up(deck)}{waiting}. A card’s number is that of its base.",
         _today(deck, bases),
@@ -92,25 +114,13 @@ def _side_up(deck: Deck) -> str:
 
 def _steps(deck: Deck, bases: Bases) -> tuple[Part, ...]:
     several = sets_today(deck, bases)[0] > 1
+    one = _is_one(bases)
     return (
         Part("Who stands where", _start(deck, bases)),
-        Part(
-            "Walk",
-            "On “Go” everyone walks to another base, any but the one just left. The catchers walk "
-            "too.",
-        ),
+        Part("Walk", ONE_BASE_WALK if one else WALK),
         Part("Answer", _answer(deck)),
-        Part(
-            "Safe",
-            "Whoever has answered is safe at that base to a slow count of ten, then walks on to "
-            "another. Two or three may share a base. Catchers keep two arms’ lengths away.",
-        ),
-        Part(
-            "Caught",
-            "Between bases: an open hand shown at arm’s length, and the word “caught”. Nobody is "
-            "touched. The one who is caught takes the band and catches, the other is free. Nobody "
-            "is out. Whoever runs takes the band too.",
-        ),
+        Part("Safe", ONE_BASE_SAFE if one else SAFE),
+        Part("Caught", f"{'Away from the base' if one else 'Between bases'}: {CAUGHT}"),
         *([Part("The next set", _next_set(deck, bases))] if several else []),
         Part("The end", _end(deck)),
     )
@@ -140,12 +150,16 @@ def _answer(deck: Deck) -> str:
 
 
 def _next_set(deck: Deck, bases: Bases) -> str:
-    used, each = sets_today(deck, bases)
-    at = listed([str(each * n) for n in range(1, used)], "and")
+    used, minutes = sets_today(deck, bases)
+    at = listed([str(minutes * n) for n in range(1, used)], "and")
+    crowd_ = _crowd(deck, bases)
+    where = "on the old cards, number on number"
+    if deck.recipe.sides is Sides.TENT:
+        where = "in front of the old cards, number by number"
+    plan = " The base plan says when to take a base away or add one."
     return (
-        f"After {at} minutes give the stop signal. Two students lay the next pile on the old "
-        "cards, number on number. Then “Go” again. The base plan says when to take a base away or "
-        "add one."
+        f"After {at} minutes give the stop signal. Two students lay the next pile {where}. Then "
+        f"“Go” again.{plan if crowd_.last < crowd_.first else ''}"
     )
 
 
@@ -156,17 +170,23 @@ def _end(deck: Deck) -> str:
     )
 
 
-def _asides(deck: Deck) -> tuple[Part, ...]:
+def _asides(deck: Deck, bases: Bases) -> tuple[Part, ...]:
+    round_ = "" if _is_one(bases) else ": teams go round together as the page Rotation says"
     return (
-        Part(
-            "Points",
-            f"A stroke is {points(deck.recipe.points.right)}. Add up the slips of a team; where "
-            "teams differ in number, divide by the students in each. Or no points at all.",
-        ),
+        Part("Points", _points(deck)),
         Part(
             "Gentler, and seated",
-            "No catcher: teams go round together as the page Rotation says. Seated: keep a "
-            "base, read its card out, judge the answers.",
+            f"No catcher{round_}. Seated: keep a base, read its card out, judge the answers.",
         ),
         Part("A card is lost", lost("a blank card", "the set list")),
+    )
+
+
+def _points(deck: Deck) -> str:
+    right = deck.recipe.points.right
+    if not right:
+        return "No points are counted: strokes are for each student alone."
+    return (
+        f"A stroke is {points(right)}. Add up the slips of a team; where teams differ in number, "
+        "divide by the students in each. Or no points at all."
     )

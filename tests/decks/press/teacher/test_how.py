@@ -13,12 +13,14 @@ from decks.press.teacher import steps
 from decks.press.teacher.how import play_of
 from decks.press.teacher.how.counts import a_team, class_told, span, spread, told
 from decks.press.teacher.how_to import SIZES, how_to
+from decks.press.teacher.keeping import keeping
 from decks.press.type.pages import BOTTOM, TOP, column, page_paper
 from decks.recipe import (
     Activity,
     CardSize,
     Dealing,
     GuideFor,
+    Ink,
     PaperName,
     Points,
     Recipe,
@@ -206,8 +208,83 @@ def test_a_lone_team_meets_no_other():
 @pytest.mark.parametrize("activity", [Activity.REVIEW, Activity.COLLECT])
 def test_without_a_study_guide_none_is_mentioned(activity):
     made = deck_for(activity, guide=GuideFor.NONE)
-    assert "study guide" not in (words(made) + play_of(made).lasts).lower()
-    assert "study-guide" not in words(made)
+    text = words(made)
+    assert "study guide" not in (text + play_of(made).lasts).lower()
+    assert not [part for part in ("study-guide", "guides", "blank that", "blanks") if part in text]
+
+
+def test_a_guide_for_the_class_is_not_said_to_ask_only_for_the_words_of_a_team():
+    def guide(**settings):
+        return words(deck_for(Activity.COLLECT, **settings))
+
+    only = "It asks only for the team’s words."
+    shared = guide(deal=Dealing.SHARES, guide=GuideFor.CLASS)
+    assert only not in shared
+    assert "A team’s own words fill only some of them." in shared
+    assert "read out all the words, then the key" in shared
+    for other in (
+        guide(deal=Dealing.COPIES, guide=GuideFor.CLASS),
+        guide(deal=Dealing.SHARES, guide=GuideFor.CLASS, teams=1),
+    ):
+        assert "fill only some" not in other
+        assert only not in other
+    assert only in guide(deal=Dealing.SHARES, guide=GuideFor.TEAM)
+
+
+def test_where_cards_are_fewer_than_students_not_everyone_is_told_to_have_one():
+    # 30 cards for 4 teams, 7 or 8 each; 6 students a team, then 8
+    fewer = "fewer cards than students"
+    assert fewer not in words(deck_for(Activity.REVIEW))
+    assert fewer in words(deck_for(Activity.REVIEW, students=32))
+    alone = words(deck_for(Activity.REVIEW, items=ASKED[:1]))
+    assert fewer in alone
+    assert "1 card, 0 or 1 a team" in alone
+
+
+def test_a_list_of_answers_is_needed_wherever_it_is_spoken_of():
+    for activity in (Activity.REVIEW, Activity.ROUNDS, Activity.STATIONS, Activity.ORGANIZER):
+        fronts = deck_for(activity, sides=Sides.FRONTS)
+        assert sum("answers.pdf" in need for need in play_of(fronts).needs) == 1
+        assert "answers.pdf" not in words(deck_for(activity))
+    stations = words(deck_for(Activity.STATIONS, sides=Sides.FRONTS))
+    assert "one for every team" not in stations
+
+
+def test_a_list_that_stays_at_home_tells_nobody_in_the_middle_of_the_room():
+    titles = ("Take one, walk", "Ask each other", "Home and out again")
+    for sides, tells in ((Sides.DUPLEX, "the back tells"), (Sides.FRONTS, "whoever asked tells")):
+        parts = {
+            part.title: part.text for part in play_of(deck_for(Activity.REVIEW, sides=sides)).steps
+        }
+        take, ask, home = (parts[title] for title in titles)
+        assert tells in ask
+        assert "the list tells" not in ask
+        looked = [("looks up its answer in the list" in take), ("look up its answer" in home)]
+        assert looked == [sides is Sides.FRONTS] * 2
+
+
+def test_a_lone_team_or_group_is_not_told_of_others():
+    for activity in (Activity.REVIEW, Activity.COLLECT, Activity.ORGANIZER):
+        alone, several = words(deck_for(activity, teams=1)), words(deck_for(activity))
+        for part in ("another team", "All teams’", "from another"):
+            assert part not in alone
+        assert "another" in several
+    told_alone = words(deck_for(Activity.ORGANIZER, teams=1))
+    assert not [
+        part for part in ("next table", "to the next", "Half of each") if part in told_alone
+    ]
+
+
+@pytest.mark.parametrize("activity", Activity)
+@pytest.mark.parametrize("ink", [Ink.COLOUR, Ink.GREY])
+def test_no_team_is_told_by_its_colour(activity, ink):
+    made = deck_for(activity, ink=ink)
+    paper = page_paper(made.recipe.paper)
+    kept = " ".join(
+        text for b in keeping(made, column(paper)) for text in [t.text for t in texts_in(b.frame)]
+    )
+    for part in ("every colour", "another colour", "’s colour"):
+        assert part not in words(made) + kept
 
 
 def test_points_are_those_of_the_recipe():
@@ -217,6 +294,68 @@ def test_points_are_those_of_the_recipe():
     none = words(deck_for(Activity.ROUNDS, points=Points(0, 0, 0)))
     assert "No points are counted" in none
     assert "marks.xlsx" not in none
+
+
+@pytest.mark.parametrize("activity", [each for each in Activity if each is not Activity.ORGANIZER])
+def test_no_points_are_told_where_none_are_counted(activity):
+    text = words(deck_for(activity, points=Points(0, 0, 0)))
+    assert "No points are counted" in text
+    for part in (
+        "each point",
+        "no points for",
+        "is no points",
+        "A tie",
+        "then fall away",
+        "Add up",
+    ):
+        assert part not in text
+    assert "No points are counted" not in words(deck_for(activity))
+
+
+@pytest.mark.parametrize(
+    ("points", "counts"),
+    [
+        (Points(0, 1, 0), "Right and first down: 1 point. Write"),
+        (Points(0, 0, 2), "Moved together, each in their own way: 2 points, right or not. Write"),
+        (Points(2, 0, 1), "Right: 2 points. Moved together, each in their own way: 1 more, right"),
+    ],
+)
+def test_points_are_more_only_than_others(points, counts):
+    assert f"What counts {counts}" in words(deck_for(Activity.ROUNDS, points=points))
+
+
+def test_what_earns_no_point_is_not_noted_and_does_not_fall_away():
+    text = words(deck_for(Activity.ROUNDS, points=Points(2, 0, 0)))
+    assert "is noted" not in text
+    assert "fall away" not in text
+    every = words(deck_for(Activity.ROUNDS))
+    assert "The first team whose paper is down is noted." in every
+    assert "then fall away" in every
+
+
+def test_the_next_set_of_tents_is_put_before_the_old_one():
+    assert "in front of the old cards" in words(deck_for(Activity.STATIONS, sides=Sides.TENT))
+    assert "on the old cards" in words(deck_for(Activity.STATIONS))
+
+
+def test_the_base_plan_is_said_to_tell_of_taking_bases_away_only_where_it_does():
+    # 10 sets of 3 for 24 students: three bases at first as at last
+    assert "take a base away" not in words(deck_for(Activity.STATIONS, rounds=10))
+    assert "take a base away" in words(deck_for(Activity.STATIONS))
+
+
+def test_one_base_is_not_told_of_others():
+    text = words(deck_for(Activity.STATIONS, items=ASKED[:1]))
+    for part in (
+        "another base",
+        "to another",
+        "Rotation",
+        "Between bases",
+        "share a base",
+        "apart,",
+    ):
+        assert part not in text
+    assert "nobody is touched" in text.lower()
 
 
 def test_sets_that_would_lie_too_shortly_are_kept_for_another_day():
