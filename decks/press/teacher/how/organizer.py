@@ -156,9 +156,11 @@ def _compare(telling: Telling) -> str:
 
 
 def _asides(telling: Telling) -> tuple[Part, ...]:
-    sheets = (
-        "Sheets walk instead of people: pass them to the next table and write questions on a slip. "
+    seated = (
+        "Sheets walk instead of people: pass them to the next table and write questions on a slip."
     )
+    if _is_one(telling):
+        seated = "Explain and ask across the table."
     return (
         Part(
             "Points",
@@ -167,7 +169,7 @@ def _asides(telling: Telling) -> tuple[Part, ...]:
         ),
         Part(
             "Gentler, and seated",
-            f"{'' if _is_one(telling) else sheets}Fewer cards, or the headings told beforehand.",
+            f"{seated} Fewer cards, or the headings told beforehand.",
         ),
         Part("A card is lost", lost("a blank card", "the key to the details")),
     )

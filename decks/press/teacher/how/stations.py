@@ -68,10 +68,11 @@ def _is_one(bases: Bases) -> bool:
 
 def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
     number = len(deck.hands)
-    sets = f"{counted(number, 'set')} of {each_has(hands(deck))}" if number > 1 else "one set"
+    several = f"{counted(number, 'set')} of {each_has(hands(deck))}, a pile each"
+    sets = several if number > 1 else "one set"
     bands = counted(_crowd(deck, bases).catchers, "band")
     return (
-        f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}, a pile each",
+        f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}",
         *answers_needed(deck),
         "The base plan and the set list of this file",
         f"{bands} or coloured sheets for the catchers, a slip and a pencil for everyone",
