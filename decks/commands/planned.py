@@ -36,7 +36,12 @@ def planner(options: Collection[str], *, test_in: int | None = None) -> Planner:
         plan = plan_next(
             seen.recipe,
             seen.asked,
-            history_of([one.deck for one in earlier.decks], marks, seen.items),
+            history_of(
+                [one.deck for one in earlier.decks],
+                marks,
+                seen.items,
+                asks=seen.recipe.activity.asks,
+            ),
             seed=seed,
             fixed=options,
             test_in=test_in,

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
-from cards.item import Item, Level
+from cards.item import Item, Kind, Level
 from decks.aims import History, Last, Past, Result
 from decks.deck import Deck
 from decks.marks.estimate import STRENGTH, Belief, after
@@ -31,10 +31,13 @@ def results_of(item: Item, decks: Iterable[int], marked: Marked) -> Iterator[Res
             yield Result(number, right, tries)
 
 
-def history_of(decks: Collection[Deck], marked: Marked, items: Iterable[Item]) -> History:
+def history_of(
+    decks: Collection[Deck], marked: Marked, items: Iterable[Item], *, asks: Collection[Kind]
+) -> History:
     """Return what the decks, of which there is one at least, and their marks tell of the items.
 
-    `items` are those of the content as it is now, whose levels may have been changed since.
+    `items` are those of the content as it is now, whose levels may have been changed since. `asks`
+    are the kinds that the next deck is made of: it is compared with the last deck that has any.
     """
     ordered = sorted(decks, key=lambda deck: deck.number)
     known: dict[str, Item] = {}
@@ -45,7 +48,8 @@ def history_of(decks: Collection[Deck], marked: Marked, items: Iterable[Item]) -
             numbers.setdefault(item.key, {})[deck.number] = None
     known.update((item.key, item) for item in items if item.key in known)
     past = {key: _past(known[key], tuple(numbers[key]), marked) for key in sorted(known)}
-    return History(past, _last(ordered))
+    comparable = [deck for deck in ordered if any(card.item.kind in asks for card in deck.cards)]
+    return History(past, _last(comparable or ordered))
 
 
 def _past(item: Item, decks: tuple[int, ...], marked: Marked) -> Past:

@@ -295,3 +295,16 @@ def test_where_the_only_earlier_deck_cannot_be_read_that_is_said(unit):
     assert done.returncode == 3
     assert "deck.json" in done.stderr
     assert "fairdeal build" not in done.stderr
+
+
+def test_the_next_deck_is_compared_with_the_last_one_that_asks_such_rows(tmp_path):
+    book = tmp_path / "shore.xlsx"
+    details = [("Tides", f"heading {n // 3}", f"supporting detail {n}") for n in range(9)]
+    words = ["Word", "Meaning", "Topic", "Level"]
+    sheets = {"Vocabulary": [words, *ROWS], "Details": [("Topic", "Heading", "Detail"), *details]}
+    fill(sheets).save(book)
+    run("build", book, "--cards", "24")
+    run("build", book, "--activity", "organizer")
+    told = run("next", book, "--aim", "harder", "--cards", "24")
+    assert "of deck 1 left out" in told
+    assert "deck 2" not in told
