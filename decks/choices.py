@@ -9,7 +9,8 @@ from cards.item import Item, folded
 from cards.place import column_letters
 from cards.raised import written_out
 
-_NUMBER = re.compile(r"[-−]?\d+(?:[.,]\d+)?")
+# 0,5 or 3/4 or 1 1/2, or what any of them begins
+_NUMBER = re.compile(r"([-−]?)(?:(\d+) (?=\d+/))?(\d+(?:[.,]\d+)?)(?:/([1-9]\d*))?")
 # 12,000 and 12 000 are twelve thousand; 0,500 is a half
 _THOUSANDS = re.compile(r"(?<![\d.,])(?=[1-9])\d{1,3}(?:[,\s]\d{3})+(?![\d,])")
 _POINTS_AT_CHOICES = re.compile(
@@ -42,8 +43,12 @@ def _speaks_of_others(choice: str) -> bool:
 
 
 def _size(choice: str) -> float:
-    number = _NUMBER.match(_THOUSANDS.sub(lambda found: re.sub(r"[,\s]", "", found[0]), choice))
-    return float(number[0].replace(",", ".").replace("−", "-")) if number else 0
+    found = _NUMBER.match(_THOUSANDS.sub(lambda found: re.sub(r"[,\s]", "", found[0]), choice))
+    if not found:
+        return 0
+    sign, whole, number, below = found.groups()
+    size = float(whole or 0) + float(number.replace(",", ".")) / float(below or 1)
+    return -size if sign else size
 
 
 def lettered(choices: tuple[str, ...]) -> str:

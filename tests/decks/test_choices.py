@@ -8,6 +8,7 @@ from cards.place import Place
 from cards.style import Span, TextStyle
 from decks.choices import about_hidden, choices_of, lettered
 from decks.press.cards.arranging import with_choices
+from decks.recipe import Fractions
 
 
 @pytest.mark.parametrize(
@@ -21,6 +22,7 @@ from decks.press.cards.arranging import with_choices
         ("1,500", ("250", "12,000", "900"), ("250", "900", "1,500", "12,000")),
         ("12 000", ("9 500", "100"), ("100", "9 500", "12 000")),
         ("0,500", ("0,25", "1,500,000"), ("0,25", "0,500", "1,500,000")),
+        ("5/6", ("7/9", "1 1/12", "−3/4"), ("−3/4", "7/9", "5/6", "1 1/12")),
         ("Zebra", ("ant", "Bee"), ("ant", "Bee", "Zebra")),
         ("all of the above", ("cod", "eel"), ("cod", "eel", "all of the above")),
         ("eel", ("None of these", "ray"), ("eel", "ray", "None of these")),
@@ -45,6 +47,15 @@ def test_a_raised_figure_makes_another_choice():
     assert with_choices(power, back=False).text.endswith("A.\u00a010²\nB.\u00a010³\nC.\u00a0102")
     back = with_choices(power, back=True)
     assert (back.text, back.spans) == ("A.\u00a0102", (Span(5, 6, TextStyle.RAISED),))
+
+
+def test_fractions_are_built_in_the_question_its_choices_and_the_answer():
+    half = item("Which is half of 3/2?", "3/4", wrong=("1 1/4", "2/3"))
+    front, back = (
+        with_choices(half, back=back, fractions=Fractions.BUILT).text for back in (False, True)
+    )
+    assert front == "Which is half of 3⁄2?\nA.\u00a02⁄3\nB.\u00a03⁄4\nC.\u00a01\u00a01⁄4"
+    assert back == "B.\u00a03⁄4"
 
 
 def test_each_has_its_letter():

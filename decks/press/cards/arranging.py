@@ -64,19 +64,27 @@ class _Room(Struct, frozen=True):
 
 def styled_of(item: Item, *, back: bool, fractions: Fractions = Fractions.PLAIN) -> Styled:
     """Return what a side of a card asks or answers."""
+    return with_fractions(_as_typed(item, back=back), fractions)
+
+
+def _as_typed(item: Item, *, back: bool) -> Styled:
     if back:
-        return with_fractions(Styled(item.answer, strong=True, spans=item.answer_spans), fractions)
-    return with_fractions(Styled(item.prompt, spans=item.prompt_spans), fractions)
+        return Styled(item.answer, strong=True, spans=item.answer_spans)
+    return Styled(item.prompt, spans=item.prompt_spans)
 
 
 def with_choices(item: Item, *, back: bool, fractions: Fractions = Fractions.PLAIN) -> Styled:
     """Return the same with the choices below what is asked, and the letter of what is right."""
-    styled, choices = styled_of(item, back=back, fractions=fractions), choices_of(item)
-    if not choices:
-        return styled
-    if not back:
-        return replace(styled, text=f"{styled.text}\n{lettered(choices)}")
-    letter = letter_of([as_meant(choice) for choice in choices].index(answered(item)))
+    styled, choices = _as_typed(item, back=back), choices_of(item)
+    if choices and back:
+        letter = letter_of([as_meant(choice) for choice in choices].index(answered(item)))
+        styled = _behind(letter, styled)
+    elif choices:
+        styled = replace(styled, text=f"{styled.text}\n{lettered(choices)}")
+    return with_fractions(styled, fractions)
+
+
+def _behind(letter: str, styled: Styled) -> Styled:
     spans = tuple(
         replace(span, start=span.start + len(letter), end=span.end + len(letter))
         for span in styled.spans
