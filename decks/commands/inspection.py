@@ -100,7 +100,7 @@ def _with_shift(
 def _too_few_items(content: Content, recipe: Recipe) -> Iterator[Finding]:
     items = [item for item in content.items if item.kind in recipe.activity.asks]
     teams = len(recipe.teams)
-    if len(items) >= teams or not is_shared_out(recipe):
+    if not 0 < len(items) < teams or not is_shared_out(recipe):
         return
     yield Finding(
         "fewer-items-than-teams",

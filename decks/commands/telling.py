@@ -136,6 +136,8 @@ def _seen_before(deck: Deck, earlier: EarlierDecks | None) -> list[str]:
         return []
     keys = {card.item.key for card in deck.cards}
     again = len(keys & earlier.keys)
+    if not again:
+        return []
     were = "was" if again == 1 else "were"
     start = f"{again} of {counted(len(keys), 'item')} {were} in earlier decks."
     return [f"{start} To go on from those and their marks: fairdeal next."]

@@ -2,6 +2,7 @@
 
 from collections import Counter
 from collections.abc import Sequence
+from math import floor
 
 from cards.item import folded
 from cards.quoting import quoted
@@ -52,7 +53,8 @@ def fairness_sentence(deal: Deal, team_names: Sequence[str]) -> str:
     if not any(deal.hands):
         return "There are no cards to deal."
     if len(team_names) == 1:
-        return f"The one team has all {_cards(len(deal.hands[0]))}."
+        cards = len(deal.hands[0])
+        return f"The one team has {f'all {_cards(cards)}' if cards > 1 else 'the only card'}."
     if len(set(deal.hands)) == 1:
         return f"Every team has the same {_cards(len(deal.hands[0]))}."
     in_cards = [goal for goal in deal.goals if goal.unit == CARDS]
@@ -135,5 +137,5 @@ def _teams(count: int) -> str:
 
 
 def _times(chance: float) -> str:
-    """Return a chance as times in 100: whole, but for small ones, which would all look alike."""
-    return f"{100 * chance:.0f}" if chance >= _SMALL else f"{100 * chance:.1f}"
+    """Return a chance as times in 100: whole, halves up, but small ones, which would look alike."""
+    return f"{floor(100 * chance + 0.5)}" if chance >= _SMALL else f"{100 * chance:.1f}"

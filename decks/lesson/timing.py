@@ -28,8 +28,10 @@ def told(calls: Sequence[Call]) -> str:
     """Say how long some calls take: `about 12 minutes, 5 of them moving`."""
     minutes = _minutes(seconds_in_all(calls))
     moving = seconds_moving(calls)
-    if minutes == 1 or moving < 60:  # noqa: PLR2004 (seconds of a minute)
-        return f"about {counted(minutes, 'minute')}, {_seconds(moving)} seconds of them moving"
+    if minutes == 1:
+        return f"about 1 minute, {_seconds(moving)} seconds of it moving"
+    if moving < 60:  # noqa: PLR2004 (seconds of a minute)
+        return f"about {minutes} minutes, {_seconds(moving)} seconds of them moving"
     return f"about {minutes} minutes, {round(moving / 60)} of them moving"
 
 

@@ -39,8 +39,9 @@ class Reckoning(Struct, frozen=True):
 
     `trips` is how many walks there and back the time is for, `words` how many of the cards come
     home. `rounds` is how often the words of all trips would fill every blank of the study guide,
-    if the cards were laid out again. `minutes_for_all` is when the last card is home. `walks` is
-    how often a student walks until then, at the least and at the most.
+    if the cards were laid out again; blanks for the words of other teams stay open.
+    `minutes_for_all` is when the last card is home. `walks` is how often a student walks until
+    then, at the least and at the most.
     """
 
     minutes: float
@@ -95,7 +96,7 @@ def reckon(  # noqa: PLR0913 (each is one figure that the teacher can change)
         trip,
         trips,
         words=min(home, cards),
-        rounds=home / blanks if blanks else 0.0,
+        rounds=(home if cards >= blanks else min(home, cards)) / blanks if blanks else 0.0,
         minutes_for_all=for_all * trip / 60,
         walks=(least, least + bool(more)),
     )

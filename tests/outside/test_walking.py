@@ -71,6 +71,13 @@ def test_everyone_of_a_team_walks_about_equally_often(metres, minutes, cards, st
     assert reckoned.words <= min(reckoned.trips, most * students, cards)
 
 
+def test_blanks_for_the_words_of_other_teams_stay_open():
+    """25 trips in 10 minutes, but of the words for 40 blanks only 10 lie there for the team."""
+    figures = {"metres": 10, "minutes": 10, "speed": 1, "handling": 4}
+    assert reckon(cards=10, blanks=40, **figures).rounds == 0.25
+    assert reckon(cards=40, blanks=40, **figures).rounds == 25 / 40
+
+
 def test_a_guide_without_blanks_is_filled_no_times():
     assert reckon(metres=10, minutes=10, cards=5, blanks=0).rounds == 0
 

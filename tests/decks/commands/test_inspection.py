@@ -30,6 +30,11 @@ def test_fewer_items_than_teams_are_found_before_any_deck_is_made(tmp_path, shee
     assert codes(tmp_path, sheets, **options) == [("fewer-items-than-teams", place)]
 
 
+def test_where_there_is_nothing_to_ask_nothing_is_said_of_teams(tmp_path):
+    details = [("Heading", "Detail"), ("Plants of the marsh", "Samphire stores salt")]
+    assert "fewer-items-than-teams" not in dict(codes(tmp_path, {"Details": details}, teams="3"))
+
+
 def test_copies_give_every_team_all_items_however_few(tmp_path):
     assert codes(tmp_path, {"Facts": ROWS}, teams="3", deal="copies") == []
 

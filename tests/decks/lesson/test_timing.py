@@ -29,7 +29,7 @@ def test_all_seconds_are_added_up_and_those_of_the_exercises_too():
 
 def test_less_than_a_minute_of_moving_is_told_in_seconds():
     assert told(called(2).rounds[0]) == "about 2 minutes, 40 seconds of them moving"
-    assert told(called(1).rounds[0]) == "about 1 minute, 20 seconds of them moving"
+    assert told(called(1).rounds[0]) == "about 1 minute, 20 seconds of it moving"
 
 
 @pytest.mark.parametrize(
