@@ -73,7 +73,7 @@ class Page(Struct, frozen=True, kw_only=True):
 
 def mark_gap(bleed: float) -> float:
     """Return how far a mark keeps from the cards, in points, as `bleed` is."""
-    return max(LEAST_GAP, bleed + OVER_BLEED) if bleed else LEAST_GAP
+    return max(LEAST_GAP, bleed + OVER_BLEED)
 
 
 def page_to_cut(  # noqa: PLR0913 (each of them moves an edge)

@@ -3,7 +3,7 @@
 import pytest
 
 from decks.layout.paper import PAPERS
-from decks.layout.units import in_mm
+from decks.layout.units import in_mm, inch, mm
 from decks.recipe import PaperName
 
 # ISO 216:2007: A3 297 x 420, A4 210 x 297, A5 148 x 210 mm. ASME Y14.1: size A (Letter) is
@@ -39,3 +39,8 @@ def test_a_paper_has_its_published_size(name):
     paper = PAPERS[name]
     assert (in_mm(paper.width), in_mm(paper.height)) == pytest.approx(PUBLISHED_MM[name], abs=1e-9)
     assert (paper.width, paper.height) == pytest.approx(PUBLISHED_POINTS[name], abs=1e-4)
+
+
+def test_an_inch_is_as_long_as_was_agreed():
+    # 25.4 mm exactly (international yard and pound agreement, 1959); 72 points of PDF (ISO 32000-1)
+    assert inch(1) == pytest.approx(mm(25.4)) == pytest.approx(72)

@@ -6,11 +6,13 @@ import pytest
 from hypothesis import given, reject
 from hypothesis import strategies as st
 
-from decks.layout.grid import make_grid
+from decks.layout.grid import grid_of, make_grid
+from decks.layout.paper import PAPERS
 from decks.layout.room import LEAST, NoRoomError
 from decks.layout.units import in_mm, mm
 from decks.lengths import WHITE_EDGE, CardMeasure, Margins
-from decks.recipe import CardSize, Flip, PaperName, Sides
+from decks.recipe import CardSize, Flip, PaperName, Recipe, Sides
+from decks.team import make_teams
 
 NEAR = 1e-6
 TWO_SIDED = (Sides.DUPLEX, Sides.TWO_PASSES)
@@ -184,5 +186,59 @@ def test_a_measured_card_is_exact_in_the_middle_and_as_often_as_it_fits(
 def test_what_is_said_to_fit_fits(paper, sides, white):
     with pytest.raises(NoRoomError) as raised:
         make_grid(paper, CardMeasure(430, 430), sides, Flip.LONG, margins=white)
+    assert raised.value.paper is PAPERS[paper]
     for size in (*raised.value.fitting, *filter(None, [raised.value.most])):
         assert make_grid(paper, size, sides, Flip.LONG, margins=white).slots
+
+
+UNEVEN = Margins(top=3, right=4, bottom=12, left=9)
+
+
+def white_of(*, flip, sides=Sides.DUPLEX, bleed=0):
+    size = CardMeasure(60, 40)
+    page = make_grid(PaperName.A4, size, sides, flip, margins=UNEVEN, bleed=bleed).page
+    assert not page.turned
+    return [in_mm(edge) for edge in (page.white.top, page.white.right)] + [
+        in_mm(edge) for edge in (page.white.bottom, page.white.left)
+    ]
+
+
+@pytest.mark.parametrize(
+    ("how", "edges_in_mm"),
+    [
+        # the wider of the edges that lie on each other counts for both, and no other
+        ({"flip": Flip.LONG}, (3, 9, 12, 9)),
+        ({"flip": Flip.SHORT}, (12, 4, 12, 9)),
+        ({"flip": Flip.LONG, "sides": Sides.FRONTS}, (3, 4, 12, 9)),
+    ],
+)
+def test_only_edges_that_lie_on_each_other_are_made_even(how, edges_in_mm):
+    assert white_of(**how) == pytest.approx(edges_in_mm)
+
+
+@pytest.mark.parametrize("sides", [Sides.DUPLEX, Sides.FRONTS])
+def test_a_card_that_is_the_whole_paper_stands_in_its_middle(sides):
+    grid = make_grid(PaperName.A4, CardSize.FULL, sides, Flip.LONG, margins=UNEVEN, bleed=3)
+    ((left, bottom, right, top),) = [box(grid, slot.front) for slot in grid.slots]
+    # on its side the wider of 3 and 12 mm lies at the sides, of 4 and 9 at the head and the foot;
+    # the face has its 5 mm within the white at the sides, and 3 mm stay for small print
+    assert (in_mm(left), in_mm(bottom)) == pytest.approx((12 - 5, 9 + 3))
+    assert (grid.width - right, grid.height - top) == pytest.approx((left, bottom))
+    assert grid.bleed == 0
+
+
+def test_a_grid_is_what_its_recipe_asks_for():
+    recipe = Recipe(
+        title="Shore",
+        teams=make_teams(["Otter"], [None]),
+        paper=PaperName.A4,
+        sides=Sides.TWO_PASSES,
+        flip=Flip.SHORT,
+        margins=UNEVEN,
+        bleed=2,
+        card_size=CardMeasure(60, 40),
+    )
+    grid = grid_of(recipe)
+    assert (grid.sides, grid.flip, grid.paper) == (Sides.TWO_PASSES, Flip.SHORT, PAPERS["a4"])
+    assert (in_mm(grid.bleed), in_mm(grid.card_width)) == pytest.approx((2, 60))
+    assert in_mm(max(grid.page.white.top, grid.page.white.right)) == pytest.approx(12)

@@ -116,4 +116,5 @@ def test_spare_slots_are_kept_for_every_team_behind_its_last_card(hands, slots, 
         piles = [(stack, pile) for stack in stacks for pile in stack.piles if pile.team == team]
         assert sum(pile.end - pile.first for _stack, pile in piles) == count
         assert sum(stack.leaves for stack, _pile in piles) >= (count + 1 if count else 0)
+        assert bool(piles) == bool(count)
         assert all(pile.first <= pile.end <= count for _stack, pile in piles)
