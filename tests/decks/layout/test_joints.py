@@ -9,7 +9,7 @@ from support.typewriter import broken, typewriter
 
 from decks.layout.balance import break_full
 from decks.layout.breaking import fill_text
-from decks.layout.joints import HELD, is_lone, joints_of
+from decks.layout.joints import HELD, STUCK, is_blank, is_lone, joints_of
 from decks.layout.prose import groups_of, prose_of
 from decks.layout.runs import Styled, plain
 
@@ -132,6 +132,24 @@ def test_the_last_line_of_running_text_is_no_lone_short_word():
 def test_short_words_and_blanks_are_lone(word):
     assert is_lone(word)
     assert not is_lone("limpet")
+
+
+def test_a_long_line_to_write_on_is_a_blank_whatever_stands_round_it():
+    assert all(map(is_blank, ("________", "(________),", "“____”?", "__")))
+    assert not any(map(is_blank, ("crabs__live", "_", "()", "…", "(crab)")))
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["crab –", "crab ).", "crabs ?", "Crab ”", "5 /", "( crab", "« Crab", "_ _", "– crab"],
+)
+def test_no_line_begins_with_a_closing_mark_or_a_dash_or_ends_with_an_opening_one(text):
+    assert joints_of(text.split())[0] == STUCK
+
+
+@pytest.mark.parametrize("text", ["_ crab", "(a crab", "crab (a", "5 “red”"])
+def test_other_words_are_parted_from_what_stands_beside_them(text):
+    assert joints_of(text.split())[0] < HELD
 
 
 @pytest.mark.parametrize(
