@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from errno import ENAMETOOLONG
+from os import fstat
 from pathlib import Path
 
 from cards.content import Content
@@ -69,7 +70,8 @@ def _bytes_of(path: Path, most: int) -> bytes:
             f"{path.name} is not a file that holds anything. Name a spreadsheet. {_WORKS}"
         )
     with path.open("rb") as file:
-        data = file.read(most + 1)
+        # what is asked for is set aside at once, however small the file is
+        data = file.read(min(most, fstat(file.fileno()).st_size) + 1)
     if len(data) > most:
         raise too_large(path.name)
     return data

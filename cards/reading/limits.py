@@ -10,12 +10,12 @@ MOST_TEXT_BYTES = 30 * MIB
 MOST_UNPACKED_BYTES = 300 * MIB
 # The same without the blank cells.
 MOST_KEPT_BYTES = 48 * MIB
-MOST_ROWS = 20_000
+MOST_ROWS = 12_000
 # No spreadsheet program has cells beyond these.
 LAST_ROW = 1_048_576
 LAST_COLUMN = 16_384
 MOST_CELLS = 120_000
-MOST_CHARACTERS = 5_000_000
+MOST_CHARACTERS = 3_000_000
 
 
 def too_many_rows(name: str) -> UnusableFileError:

@@ -35,6 +35,11 @@ def main() -> None:
     except FairdealError as error:
         say_last(str(error))
         sys.exit(status_of(error))
+    except MemoryError:
+        say_last(
+            "There is not memory enough. Close other programs, or use fewer rows and pictures."
+        )
+        sys.exit(3)
     except OSError as error:
         if not is_about_output(error):
             raise

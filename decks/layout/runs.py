@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from functools import cache
+from functools import lru_cache
 from typing import TypeAlias
 
 from msgspec import Struct
@@ -90,7 +90,7 @@ def words_of(runs: Sequence[Run]) -> list[Word]:
     return [word for word in words if word]
 
 
-@cache
+@lru_cache(maxsize=32768)
 def _word(text: str, strong: bool, style: TextStyle | None) -> Word:  # noqa: FBT001 (for the cache)
     return (Run(_LONG_RULE.sub(_RULE, text), strong, style),) if text else ()
 

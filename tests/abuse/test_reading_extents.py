@@ -85,7 +85,7 @@ def test_more_rows_than_a_class_can_need_are_told_of(tmp_path):
     row = text_row(5, "Tides", "2").encode()
     start, end = parted(sheet_xml(f"{HEADINGS}<!-- here -->"))
     path = workbook_with(tmp_path / "w.xlsx", {SHEET: pieces(start, row, 60_000, end)})
-    assert "more than 20,000 rows with content" in refusal(path)
+    assert "more than 12,000 rows with content" in refusal(path)
     assert "Part it into several files" in refusal(path)
 
 
@@ -116,7 +116,7 @@ def test_a_long_formula_for_many_cells_is_not_worked_out(tmp_path):
 
 def test_elements_without_end_are_refused(tmp_path):
     deep = pieces(sheet_xml("").partition("</sheetData>")[0], b"<row>", 3_000_000, "")
-    assert "20,000 rows" in refusal(workbook_with(tmp_path / "w.xlsx", {SHEET: deep}))
+    assert "12,000 rows" in refusal(workbook_with(tmp_path / "w.xlsx", {SHEET: deep}))
     deep = pieces(sheet_xml("").partition("</sheetData>")[0], b"<a>", 200_000, "")
     assert "damaged" in refusal(workbook_with(tmp_path / "w.xlsx", {SHEET: deep}))
 

@@ -12,8 +12,8 @@ from cards.reading.pictures.unusable import broken, refuse_narrow, too_large, un
 if TYPE_CHECKING:
     from PIL.Image import Image
 
-MOST_PIXELS = 60_000_000
-"""Above what most phones take; in memory four bytes each."""
+MOST_PIXELS = {PictureKind.PNG: 40_000_000, PictureKind.JPEG: 60_000_000}
+"""Above what scanners make of a page, and most phones; in memory four bytes each."""
 MOST_SIDE = 3000
 """A quarter of a metre at 300 dots an inch: more is of no use on a card."""
 
@@ -23,6 +23,7 @@ _PRINTED = {
     PictureKind.PNG: frozenset(("1", "L", "LA", "P", "RGB", "RGBA")),
     PictureKind.JPEG: frozenset(("L", "RGB")),
 }
+_AVERAGED = frozenset(("L", "LA", "RGB", "RGBA", "CMYK"))
 _QUALITY = 92
 _FEW = 16
 _WHITE = 250
@@ -60,33 +61,49 @@ def cropped(picture: Picture, crop: Crop) -> Picture:
 
 
 def _loaded(data: bytes, kind: PictureKind) -> "Image":
-    """Decode a picture; a JPEG far too large is decoded at a half, a quarter or an eighth."""
+    """Decode a picture, and scale it down at once if it is too large: all else makes copies of it.
+
+    A JPEG far too large is decoded at a half, a quarter or an eighth.
+    """
     from PIL import Image  # noqa: PLC0415 - takes long to load
 
     try:
         with warnings.catch_warnings():
             # They tell of sizes, which are looked at here, and of odd things that are stripped.
             warnings.simplefilter("ignore")
-            image = Image.open(BytesIO(data), formats=[_READERS[kind]])
-            _refuse_large(image.size)
+            image: Image.Image = Image.open(BytesIO(data), formats=[_READERS[kind]])
+            _refuse_large(image.size, kind)
             image.draft(image.mode, (MOST_SIDE, MOST_SIDE))
             image.load()
             image.getexif()
-    except UnusablePictureError:
+            if max(image.size) > MOST_SIDE:
+                image = _scalable(image)
+                image.thumbnail((MOST_SIDE, MOST_SIDE))
+    except (UnusablePictureError, MemoryError):
         raise
     except Image.DecompressionBombError as error:
-        raise too_large(f"has more than {MOST_PIXELS // 1_000_000} million pixels") from error
+        raise too_large(f"has more than {_most(kind)} million pixels") from error
     # A damaged picture can fail anywhere in the library, in whatever way.
     except Exception as error:
         raise broken() from error
     return image
 
 
-def _refuse_large(size: tuple[int, int]) -> None:
-    if size[0] * size[1] > MOST_PIXELS:
-        raise too_large(
-            f"has {size[0]:,} × {size[1]:,} pixels, more than {MOST_PIXELS // 1_000_000} million"
-        )
+def _refuse_large(size: tuple[int, int], kind: PictureKind) -> None:
+    if size[0] * size[1] > MOST_PIXELS[kind]:
+        raise too_large(f"has {size[0]:,} × {size[1]:,} pixels, more than {_most(kind)} million")
+
+
+def _most(kind: PictureKind) -> int:
+    return MOST_PIXELS[kind] // 1_000_000
+
+
+def _scalable(image: "Image") -> "Image":
+    """Return a picture whose pixels can be averaged, in as few copies as can be."""
+    if image.mode.startswith("I"):
+        return image.convert("I")
+    averaged = image.mode in _AVERAGED and "transparency" not in image.info
+    return image if averaged else _plain(image)
 
 
 def _refuse_unseen(image: "Image") -> None:
@@ -94,7 +111,7 @@ def _refuse_unseen(image: "Image") -> None:
 
     # a few pixels tell nearly always, and whole pictures take long
     few = image.resize((_FEW, _FEW), Resampling.NEAREST)
-    if max(image.size) <= MOST_SIDE and _is_white(few) and _is_white(image):
+    if _is_white(few) and _is_white(image):
         raise unseen()
 
 
@@ -110,7 +127,7 @@ def _is_white(image: "Image") -> bool:
 def _as_it_is(data: bytes, image: "Image", kind: PictureKind) -> Picture | None:
     """Return the picture as it was coded, if nothing about it needs to be changed."""
     turned = image.getexif().get(_ORIENTATION, 1) != 1
-    if turned or image.mode not in _PRINTED[kind] or max(image.size) > MOST_SIDE:
+    if turned or image.mode not in _PRINTED[kind]:
         return None
     try:
         bare = _STRIPPED[kind](data)
@@ -132,19 +149,20 @@ def _size_in(data: bytes, kind: PictureKind) -> tuple[int, int]:
 
 def shows_paper(image: "Image") -> bool:
     """Say whether any of a picture is not wholly opaque."""
-    if "A" not in image.getbands() and "transparency" not in image.info:
+    if "transparency" in image.info:
+        image = image.convert("RGBA")
+    if "A" not in image.getbands():
         return False
-    low, _high = image.convert("RGBA").getchannel("A").getextrema()
+    low, _high = image.getchannel("A").getextrema()
     return low != 255  # noqa: PLR2004 - all of eight bits
 
 
 def _upright(image: "Image") -> "Image":
-    """Return a picture in grey or RGB, with alpha if it needs it, turned and scaled down."""
+    """Return a picture in grey or RGB, with alpha if it needs it, turned."""
     from PIL import ImageOps  # noqa: PLC0415 - takes long to load
 
     turned = ImageOps.exif_transpose(image)
     plain = _plain(turned)
-    plain.thumbnail((MOST_SIDE, MOST_SIDE))
     plain.info = {}
     return plain
 

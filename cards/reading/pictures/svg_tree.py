@@ -28,6 +28,8 @@ _MOST_ELEMENTS = 30_000
 _DEEPEST = 60
 _MOST_DRAWN = 200_000
 """How many elements are drawn in the end, those drawn again counted again."""
+_A_LETTER = 8
+"""As many elements a letter counts for."""
 
 _PAGE, _SWITCH = SVG + "foreignObject", SVG + "switch"
 _NAMES = {PictureKind.PNG: "png", PictureKind.JPEG: "jpeg"}
@@ -170,7 +172,7 @@ def _refuse_endless(root: ET.Element) -> None:
         inside = above | {element}
         used = [named[name] for name in references_of(element) if name in named]
         points = 1 + len(element.get("d", "")) // 8 if "marker" in str(element.attrib) else 1
-        total = 1 + sum(weight(child, inside) for child in element)
+        total = 1 + _A_LETTER * _letters(element) + sum(weight(child, inside) for child in element)
         total += points * sum(weight(part, inside) for part in used)
         weights[element] = total
         if total > _MOST_DRAWN:
@@ -178,3 +180,10 @@ def _refuse_endless(root: ET.Element) -> None:
         return total
 
     weight(root, frozenset())
+
+
+def _letters(element: ET.Element) -> int:
+    if element.tag == SVG + "style":
+        return 0
+    texts = (element.text, *(child.tail for child in element))
+    return sum(len(word) for text in texts if text for word in text.split())

@@ -6,7 +6,7 @@ text must not be able to turn the text round it.
 """
 
 from collections.abc import Iterator, Sequence
-from functools import cache
+from functools import lru_cache
 from unicodedata import bidirectional, normalize
 
 from decks.press.script.brackets import pairs_of
@@ -23,7 +23,7 @@ def turns(text: str) -> bool:
     return not text.isascii() and _turns(text)
 
 
-@cache
+@lru_cache(maxsize=32768)
 def _turns(text: str) -> bool:
     return any(bidirectional(c) in TURNED for c in text)
 

@@ -1,7 +1,7 @@
 """A line of runs becomes pieces from left to right, with a face for every letter."""
 
 from collections.abc import Iterator, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from itertools import groupby
 from unicodedata import normalize
 
@@ -46,7 +46,7 @@ class _Letter(Struct, frozen=True):
     source: Source | None
 
 
-@cache
+@lru_cache(maxsize=8192)  # more than a deck has words; each holds its shapes
 def set_runs(runs: tuple[Run, ...], *, to_left: bool | None = None) -> tuple[Piece, ...]:
     """Return the pieces of a line from the left; characters that no face has are left out.
 

@@ -5,13 +5,13 @@ shaped, and only then are the other faces loaded, and what shapes them.
 """
 
 import unicodedata
-from functools import cache
+from functools import lru_cache
 
 from decks.layout.runs import Run
 from decks.press.type import plain
 
 
-@cache
+@lru_cache(maxsize=32768)
 def measure(text: str, strong: bool = False) -> float:  # noqa: FBT001, FBT002 (it is a Measure)
     """Return the width of a text in ems."""
     if plain.is_plain(text):
