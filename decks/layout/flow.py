@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.layout.frame import Frame, Placed
 
@@ -24,14 +25,14 @@ class Block(Struct, frozen=True):
 def flow(blocks: Sequence[Block], *, x: float, top: float, bottom: float) -> list[list[Placed]]:
     """Place the blocks under one another from `top` down to `bottom`, page after page.
 
-    A run of blocks that belong together is parted only where it is taller than a page, and a block
-    that is taller than a page is placed all the same, alone.
+    A run of blocks that belong together is parted only where it is taller than a page, but not
+    before its last block, and a block that is taller than a page is placed all the same, alone.
     """
     pages: list[list[Placed]] = [[]]
     y = top
     for run in _runs(blocks):
         for n, block in enumerate(run):
-            needed = _height(run if n == 0 else [block])
+            needed = _height(run[n:] if n in {0, len(run) - 2} else [block])
             if pages[-1] and (block.new_page or y - needed < bottom):
                 pages.append([])
                 y = top
@@ -41,6 +42,15 @@ def flow(blocks: Sequence[Block], *, x: float, top: float, bottom: float) -> lis
             y -= (block.space if pages[-1] else 0) + block.frame.height
             pages[-1].append(Placed(x, y, block.frame))
     return pages
+
+
+def kept_at_the_ends(blocks: Sequence[Block], *, first: int, last: int) -> list[Block]:
+    """Return the blocks with the first few of them on one page, and the last few on one page."""
+    start = len(blocks) - last
+    return [
+        replace(block, with_next=n < len(blocks) - 1 and (n < first - 1 or n >= start))
+        for n, block in enumerate(blocks)
+    ]
 
 
 def _runs(blocks: Sequence[Block]) -> list[list[Block]]:

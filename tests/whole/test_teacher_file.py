@@ -4,7 +4,7 @@ import re
 
 import pytest
 from openpyxl import load_workbook
-from support.teacher_file import ACTIVITIES, lesson, page_called, teacher, told
+from support.teacher_file import ACTIVITIES, TEAMS, lesson, page_called, teacher, told
 
 from decks.press.teacher import steps
 
@@ -65,6 +65,21 @@ def test_everyone_is_cautioned_where_they_cut_and_where_they_move(activity, pape
     assert cutting.index("Adults only") > cutting.index("Cut Keep the leaves")
     assert "the school’s rules come first" in cutting
     assert "The school’s rules, and the staff who are licensed to decide" in moving
+
+
+@pytest.mark.parametrize(
+    ("activity", "owners"),
+    [("review", TEAMS), ("collect", ("Part 1", "Part 2", "Part 3")), ("stations", ("Set",))],
+)
+def test_a_page_that_a_key_goes_on_to_begins_with_whose_it_is(activity, owners):
+    deck = lesson(activity=activity, deal="copies" if activity == "collect" else "shares")
+    chapter, going_on = "", []
+    for title, text in teacher(deck):
+        chapter = title or chapter
+        if not title and chapter.startswith("Answer key") and "word cards" not in chapter:
+            going_on.append(text)
+    assert going_on
+    assert all(text.startswith(owners) for text in going_on)
 
 
 # SHAPE America and CDC as the facts have them: common practice for moving in a classroom

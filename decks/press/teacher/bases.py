@@ -12,7 +12,7 @@ from decks.lesson.crowd import crowd
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.base_words import how_hard, most_get, steps
 from decks.press.teacher.keys import FIGURE, title_block
-from decks.press.teacher.table import Column, cell, table
+from decks.press.teacher.table import Column, cell, continued, table
 from decks.press.type.setting import (
     BODY,
     HEADING,
@@ -44,7 +44,8 @@ def set_list(deck: Deck, bases: Bases, width: float) -> list[Block]:
     blocks = [title_block("Answer key: the sets", subtitle, width)]
     for number, items in enumerate(bases.sets):
         blocks.append(_set_head(deck, bases, number, width))
-        blocks += _set(items, deck, width)
+        named = continued(deck.owners[number].name, number, width)
+        blocks += _set(items, named, deck, width)
     return blocks
 
 
@@ -72,7 +73,7 @@ def _expected(deck: Deck, items: Sequence[Item]) -> float:
     return fmean(map(deck.expected, items))
 
 
-def _set(items: Sequence[Item], deck: Deck, width: float) -> list[Block]:
+def _set(items: Sequence[Item], named: Frame, deck: Deck, width: float) -> list[Block]:
     columns = [
         Column("Base", 42),
         Column("Question", 0.5 * width - 42),
@@ -93,7 +94,7 @@ def _set(items: Sequence[Item], deck: Deck, width: float) -> list[Block]:
         ]
         for base, item in enumerate(items, start=1)
     ]
-    return table(columns, rows)
+    return table(columns, rows, named=named)
 
 
 def _level(level: Level) -> str:
@@ -146,4 +147,4 @@ def _numbers(deck: Deck, bases: Bases, width: float) -> list[Block]:
             [cell(c, (str(t), style)) for c, t in zip(columns, (first, *figures), strict=True)]
         )
     note = "Our own judgement, not a rule: what you see in the room goes before it."
-    return [*table(columns, rows, space=6), Block(paragraph(note, width, NOTE), space=5)]
+    return table(columns, rows, space=6, notes=[note])

@@ -14,7 +14,6 @@ from decks.press.type.fonts import measure
 from decks.press.type.setting import (
     BODY,
     HEAD,
-    NOTE,
     STRONG,
     Style,
     paragraph,
@@ -60,7 +59,7 @@ def _is_counted(goal: Goal) -> bool:
 def _goal(goal: Goal, names: list[str], width: float) -> list[Block]:
     columns = _columns(HEADS[goal.name], names, width)
     rows = [_row(columns, _label(goal, value), held, str) for value, held in goal.counts]
-    return [*table(columns, rows, space=16), Block(paragraph(_verdict(goal), width, NOTE), space=5)]
+    return table(columns, rows, space=16, notes=[_verdict(goal)])
 
 
 def _label(goal: Goal, value: str) -> str:
@@ -77,8 +76,7 @@ def _weighed(goals: Sequence[Goal], names: list[str], width: float) -> list[Bloc
         for _value, counts in goal.counts
     ]
     verdicts = [f"{WEIGHED[goal.unit]}. {_verdict(goal)}" for goal in told]
-    notes = [Block(paragraph(verdict, width, NOTE), space=5) for verdict in verdicts]
-    return [*table(columns, rows, space=16), *notes]
+    return table(columns, rows, space=16, notes=verdicts)
 
 
 def _is_told(goal: Goal) -> bool:

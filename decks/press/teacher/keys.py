@@ -1,6 +1,6 @@
 """The answer keys: the study guides in their own order, and the cards by label."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from cards.item import Item
 from decks.bank import Guide, GuidePart
@@ -9,7 +9,7 @@ from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.press.cards.arranging import as_printed, styled_of
-from decks.press.teacher.table import Column, cell, table
+from decks.press.teacher.table import Column, cell, continued, table
 from decks.press.type.setting import (
     BODY,
     NOTE,
@@ -48,9 +48,11 @@ def card_key(deck: Deck, width: float) -> list[Block]:
     title = f"Answer key: {'word ' if words else ''}cards"
     blocks = [title_block(title, subtitle, width)]
     for team, hand in enumerate(deck.hands[:1] if deck.has_copies else deck.hands):
+        named = None
         if not deck.has_copies:
             blocks.append(_team_head(deck.owners[team].name, team, width))
-        blocks += _cards(hand, deck.recipe, width, words=words)
+            named = continued(deck.owners[team].name, team, width)
+        blocks += _cards(hand, named, deck.recipe, width, words=words)
     return blocks
 
 
@@ -68,25 +70,30 @@ def _team_head(name: str, team: int, width: float) -> Block:
 
 def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
     """Return the key to a guide; where it has a second version, to both."""
-    labels = {card.item: card.label for card in deck.cards}
-    names = [team.name for team in deck.recipe.teams]
+    team = None if guide.team is None else [t.name for t in deck.recipe.teams].index(guide.team)
     blocks = []
-    if guide.team is not None:
-        blocks.append(_team_head(guide.team, names.index(guide.team), width))
-    for n, part in enumerate(guide.parts):
+    if team is not None:
+        blocks.append(_team_head(deck.recipe.teams[team].name, team, width))
+    for n in range(len(guide.parts)):
         if len(guide.parts) > 1:
             head = paragraph(f"Part {n + 1}", width, STRONG)
-            blocks.append(Block(head, space=14, with_next=True))
-        blocks += _blanks(part, labels, deck.recipe, width)
-        blocks += _notes(_about_part(deck.recipe, guide, n), width)
-    if cards_are_the_bank(deck.recipe):
-        blocks += _notes([about_cards(guide)], width)
+            again = _named(guide, team, None, width)
+            blocks.append(Block(head, space=14, with_next=True, head=again))
+        blocks += _blanks(deck, guide, n, named=_named(guide, team, n, width), width=width)
     return blocks
 
 
-def _blanks(
-    part: GuidePart, labels: Mapping[Item, str], recipe: Recipe, width: float
-) -> list[Block]:
+def _named(guide: Guide, team: int | None, n: int | None, width: float) -> Frame | None:
+    """Return what says whose key goes on, and, for a part `n` of several, which part of it."""
+    whose = [] if guide.team is None else [guide.team]
+    part = [] if n is None or len(guide.parts) == 1 else [f"Part {n + 1}"]
+    return continued(" · ".join([*whose, *part]), team, width) if whose or part else None
+
+
+def _blanks(deck: Deck, guide: Guide, n: int, *, named: Frame | None, width: float) -> list[Block]:
+    """Return the key to a part of a guide, with its notes."""
+    recipe = deck.recipe
+    labels = {card.item: card.label for card in deck.cards}
     columns = [
         Column("Blank", 42),
         Column("Clue", 0.57 * width - 42),
@@ -100,13 +107,19 @@ def _blanks(
             _answer(columns[2], item, recipe),
             cell(columns[3], (labels[item], NOTE)),
         ]
-        for blank, item in enumerate(part.blanks, start=1)
+        for blank, item in enumerate(guide.parts[n].blanks, start=1)
     ]
-    return table(columns, rows)
+    return table(columns, rows, named=named, notes=_about_part(recipe, guide, n))
 
 
 def _about_part(recipe: Recipe, guide: Guide, n: int) -> list[str]:
-    """Return the notes under a part of a guide with a bank; with two versions, one for each."""
+    """Return the notes under a part of a guide with a bank; with two versions, one for each.
+
+    Where the cards are the bank, what is to be said of them stands under the last part.
+    """
+    if cards_are_the_bank(recipe):
+        last = n == len(guide.parts) - 1
+        return list(filter(None, [about_cards(guide)])) if last else []
     if recipe.support is not Support.BANK:
         return []
     about = _about(guide.parts[n], recipe.extra_words)
@@ -130,11 +143,9 @@ def _about(part: GuidePart, asked: int) -> str:
     return " ".join(filter(None, sentences))
 
 
-def _notes(texts: Sequence[str], width: float) -> list[Block]:
-    return [Block(paragraph(text, width, NOTE), space=5) for text in texts if text]
-
-
-def _cards(hand: tuple[Card, ...], recipe: Recipe, width: float, *, words: bool) -> list[Block]:
+def _cards(
+    hand: tuple[Card, ...], named: Frame | None, recipe: Recipe, width: float, *, words: bool
+) -> list[Block]:
     """Return the cards of a hand; `words` says that words are in front, and no clue behind."""
     columns = [
         Column("Card", 42),
@@ -156,7 +167,7 @@ def _cards(hand: tuple[Card, ...], recipe: Recipe, width: float, *, words: bool)
         ]
         for card in hand
     ]
-    return table(columns, rows)
+    return table(columns, rows, named=named)
 
 
 def _front_and_back(

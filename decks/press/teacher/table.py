@@ -4,21 +4,30 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from decks.layout.flow import Block
+from decks.layout.flow import Block, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled
 from decks.press.type.setting import (
     HEAD,
+    HEADING,
+    NOTE,
     TEXT_ASCENT,
     Style,
+    gap,
     paragraph,
     ruled,
     side_by_side,
+    swatch,
     under_one_another,
+    width_of,
 )
 
 ROW_AIR = 5.0
 BETWEEN = 12.0
+BESIDE_SWATCH = 18.0
+SMALL = 160.0
+"""A table that is not higher, in points, is not parted: about a quarter of a page."""
+
 FIRST = TEXT_ASCENT * 11
 """Where the first baseline of every cell lies, so that a row's first lines stand level."""
 
@@ -37,19 +46,48 @@ class Column(Struct, frozen=True):
 
 
 def table(
-    columns: Sequence[Column], rows: Sequence[Sequence[Frame]], *, space: float = 8
+    columns: Sequence[Column],
+    rows: Sequence[Sequence[Frame]],
+    *,
+    space: float = 8,
+    named: Frame | None = None,
+    notes: Sequence[str] = (),
 ) -> list[Block]:
-    """Return a table as blocks; its head is set again on every page that it goes on to."""
+    """Return a table as blocks, with its notes under it; no row and no note stands alone on a page.
+
+    Its head is set again on every page that it goes on to, under `named`: whose table it is.
+    """
     cells = [
         paragraph(column.head, column.room, HEAD) if isinstance(column.head, str) else column.head
         for column in columns
     ]
     head = _across(columns, cells, tone="frame")
-    first = Block(head, space=space, with_next=True)
-    return [
-        first,
-        *(Block(_across(columns, row, tone="hairline"), head=head) for row in rows),
+    again = under_one_another([named, gap(8), head]) if named else head
+    width = head.width
+    blocks = [
+        Block(head, space=space),
+        *(Block(_across(columns, row, tone="hairline"), head=again) for row in rows),
+        *(Block(paragraph(note, width, NOTE), space=5) for note in notes),
     ]
+    small = sum(block.space + block.frame.height for block in blocks) <= SMALL
+    first = len(blocks) if small else 3
+    return kept_at_the_ends(blocks, first=first, last=2 + len(notes))
+
+
+def continued(name: str, team: int | None, width: float) -> Frame:
+    """Return what stands where a table goes on: whose it is, with a piece of the team's ribbon."""
+    start = 0.0 if team is None else BESIDE_SWATCH
+    room = width - start
+    left = min(width_of(name, HEADING) + BETWEEN, 0.8 * room)
+    words = side_by_side(
+        [
+            (0, paragraph(name, left, HEADING)),
+            (left, paragraph("continued", room - left, NOTE, first=TEXT_ASCENT * HEADING.size)),
+        ],
+        room,
+    )
+    ribbon = [] if team is None else [(0.0, swatch(team, height=words.height))]
+    return side_by_side([*ribbon, (start, words)], width)
 
 
 def cell(column: Column, *texts: tuple[str | Styled, Style]) -> Frame:

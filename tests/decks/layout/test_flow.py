@@ -1,6 +1,6 @@
 """Blocks down a page that is 100 points high, from 100 to 0."""
 
-from decks.layout.flow import Block, flow
+from decks.layout.flow import Block, flow, kept_at_the_ends
 from decks.layout.frame import Frame
 
 
@@ -62,3 +62,20 @@ def test_a_new_page_is_begun_where_it_is_asked_for_but_never_an_empty_one():
 
 def test_a_block_taller_than_a_page_is_placed_alone():
     assert flowed(block(10), block(150), block(10)) == [[100], [100], [100]]
+
+
+def test_a_run_taller_than_a_page_is_not_parted_before_its_last_block():
+    run = [*[block(40, with_next=True)] * 2, block(15, with_next=True), block(10)]
+    assert flowed(*run) == [[100, 60], [100, 85]]
+
+
+def test_the_first_and_the_last_blocks_are_kept_together():
+    blocks = kept_at_the_ends([block(30) for _ in range(6)], first=2, last=3)
+    assert [each.with_next for each in blocks] == [True, False, False, True, True, False]
+    # 10 + 3 × 30 = 100 leave no room, and the last three are together anyway
+    assert flowed(block(10), *blocks) == [[100, 90, 60, 30], [100, 70, 40]]
+
+
+def test_ends_that_overlap_keep_all_blocks_together():
+    blocks = kept_at_the_ends([block(30) for _ in range(3)], first=2, last=2)
+    assert flowed(block(20), *blocks) == [[100], [100, 70, 40]]
