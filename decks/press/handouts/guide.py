@@ -4,7 +4,7 @@ from msgspec import Struct
 
 from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
-from decks.layout.flow import Block
+from decks.layout.flow import Block, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.layout.units import mm
 from decks.press.handouts.guide_head import guide_header
@@ -12,7 +12,7 @@ from decks.press.handouts.guide_rows import RowLook, guide_rows
 from decks.press.handouts.guide_type import GuideType, guide_type
 from decks.press.handouts.word_bank import Entries, entries_of, framed_bank, listed_bank
 from decks.press.type.pages import column, page_paper, pages
-from decks.press.type.setting import paragraph
+from decks.press.type.setting import gap, paragraph, under_one_another
 from decks.recipe import Activity, Support
 
 TALL = mm(90)
@@ -76,29 +76,32 @@ def _pages(
 
 
 def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
-    """Return a part's blocks; they stay on one page as long as they are not taller than it."""
+    """Return a part's blocks.
+
+    They stay on one page with their bank, as long as they are not taller than it. Without a bank,
+    and with one that is not set again, the part goes on over pages as it comes.
+    """
     part, sizes = parts[n], look.sizes
     told = directions(part, look.support, gathered=look.gathered)
-    start = [Block(paragraph(told, look.width, sizes.words), space=4, with_next=True)]
+    start = [Block(paragraph(told, look.width, sizes.words), space=4)]
+    again = []
     if len(parts) > 1:
         head = paragraph(f"Part {n + 1}", look.width, sizes.heading)
-        start.insert(0, Block(head, space=6, with_next=True))
-    bank, head_again = _bank(part, look)
-    rows = guide_rows(part, look.rows)
-    tall = bool(bank) and head_again is None
-    return [
-        *start,
-        *bank,
-        *(
-            Block(
-                row,
-                space=0 if bank or number > 1 else 14,
-                head=head_again,
-                with_next=number < len(rows) and not tall,
-            )
-            for number, row in enumerate(rows, start=1)
-        ),
+        start.insert(0, Block(head, space=6))
+        again = [paragraph(f"Part {n + 1}, continued", look.width, sizes.heading), gap(8)]
+    bank, bank_again = _bank(part, look)
+    again += [bank_again] if bank_again else []
+    rows = [
+        Block(
+            row,
+            space=0 if bank or number else 14,
+            head=under_one_another(again) if again else None,
+        )
+        for number, row in enumerate(guide_rows(part, look.rows))
     ]
+    blocks = [*start, *bank, *rows]
+    first = len(blocks) if bank_again else len(start) + 2
+    return kept_at_the_ends(blocks, first=first, last=2)
 
 
 def _bank(part: GuidePart, look: _Look) -> tuple[list[Block], Frame | None]:

@@ -8,15 +8,15 @@ from decks.layout.frame import Box, Line, Placed, Text
 from decks.layout.paper import PAPERS
 from decks.press.handouts.guide import guide_pages
 from decks.press.type.pages import BOTTOM
-from decks.recipe import PaperName, Recipe
+from decks.recipe import PaperName, Recipe, Support
 from decks.team import make_teams
 
 METRIC = {PaperName.A3, PaperName.A4, PaperName.A5}
 
 
-def pages(items, paper=PaperName.LETTER):
+def pages(items, paper=PaperName.LETTER, **more):
     teams = make_teams(["Heron"], [None])
-    recipe = Recipe(title="Shore", teams=teams, paper=paper)
+    recipe = Recipe(title="Shore", teams=teams, paper=paper, **more)
     return guide_pages(make_deck(recipe, items, number=1, seed="s"))
 
 
@@ -88,3 +88,33 @@ def test_all_answers_get_as_many_lines_so_that_none_is_told_by_its_length():
     items = [item("short?", "mud", row=2), item("long?", "a very long answer to write out", row=3)]
     (page,) = pages(items)
     assert len(writing_lines(page)) == 4  # two each
+
+
+def numbered(page):
+    """Return the numbers of a page's clues."""
+    return [int(word) for word in words(page) if word.isdecimal()]
+
+
+def test_without_a_bank_parts_follow_one_another_over_pages():
+    items = [item(f"What is in creek {n} at noon?", f"answer {n}", row=n) for n in range(40)]
+    made = pages(items, support=Support.NONE)
+    *full, _last = made
+    for page in full:
+        body = [y + thing.y for thing, _x, y in things(page) if isinstance(thing, Line)]
+        assert min(body) < BOTTOM + 90  # a head, its directions and two clues did not fit below
+    assert sum(len(numbered(page)) for page in made) == 40
+
+
+@pytest.mark.parametrize("support", [Support.NONE, Support.BANK])
+@pytest.mark.parametrize("long", range(10, 46, 3))
+def test_no_clue_stands_alone_on_a_page_nor_without_the_name_of_its_part(support, long):
+    items = [
+        item(f"{n} {'a long clue ' * long if n % 2 else 'short'}", f"answer {n}", row=n)
+        for n in range(14)
+    ]
+    for page in pages(items, support=support):
+        held = numbered(page)
+        assert len(held) > 1
+        parts = [word for word in words(page) if word.startswith("Part ")]
+        assert parts
+        assert parts[0].endswith(", continued") is (held[0] != 1)
