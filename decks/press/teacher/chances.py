@@ -19,6 +19,8 @@ EQUAL_AT = 0.7
 """How far along the scale the equal chance stands, unless a longer bar needs the room."""
 
 HEAD = 16.0
+AIR = 5.0
+"""Between a figure and what stands before it."""
 
 
 def chances(deal: Deal, names: Sequence[str], width: float) -> list[Block]:
@@ -55,19 +57,29 @@ def _picture(values: Sequence[float], names: Sequence[str], width: float) -> Fra
     things: list[Thing] = [label]
     for team, (value, name) in enumerate(zip(values, names, strict=True)):
         top = height - HEAD - ROW * team
-        things += _bar(team, value * scale, value, name, top)
+        things += _bar(team, value * scale, value, name, top, mark)
     things.append(Line(mark, 0, mark, height - HEAD, 0.8, "ink"))
     return Frame(width, height, tuple(things))
 
 
-def _bar(team: int, length: float, value: float, name: str, top: float) -> list[Thing]:
+def _bar(  # noqa: PLR0913, PLR0917 (a team, its bar, and where it stands)
+    team: int, length: float, value: float, name: str, top: float, mark: float
+) -> list[Thing]:
     foot = top - (ROW + BAR) / 2
     short = shorten(name, (LABEL - 8) / NAME.size, measure=measure)
+    figure = f"{100 * value:.1f} %"
+    x = _beside(LABEL + length, width_of(figure, NAME), mark)
     return [
         line_of(short, NAME, y=foot + 1.5),
         *_ribbons(team, length, foot),
-        line_of(f"{100 * value:.1f} %", NAME, x=LABEL + length + 5, y=foot + 1.5),
+        line_of(figure, NAME, x=x, y=foot + 1.5),
     ]
+
+
+def _beside(end: float, width: float, mark: float) -> float:
+    """Return where a figure of this width begins: after its bar, or after the mark in its way."""
+    x = end + AIR
+    return mark + AIR if x - AIR < mark < x + width + AIR else x
 
 
 def _ribbons(team: int, length: float, foot: float) -> list[Thing]:

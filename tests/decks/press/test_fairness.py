@@ -1,11 +1,14 @@
 """The page that shows how fair the deal is, as frames before any PDF."""
 
+import re
+
 import pytest
 from strategies import TEAMS, card
 
 from decks.activities import make_deck
 from decks.layout.frame import Line, Placed, Ribbon, Text
 from decks.press.teacher.fairness import fairness
+from decks.press.type.fonts import measure
 from decks.recipe import Dealing, Recipe
 from decks.team import make_teams
 
@@ -52,6 +55,24 @@ def test_bars_are_as_long_as_chances_and_the_mark_stands_at_the_equal_one(teams)
     per_cent = (mark.x - start) * teams / 100
     for team, chance in enumerate(shown[:teams]):
         assert ends[team] - start == pytest.approx(chance * per_cent, abs=1)
+
+
+@pytest.mark.parametrize("teams", range(2, 13))
+@pytest.mark.parametrize("count", [24, 25])
+def test_no_figure_is_crossed_by_the_mark_nor_printed_over_its_bar(teams, count):
+    frame = picture(page(ITEMS[:count], teams))
+    ((mark, _x),) = things(frame, Line)
+    bars = {}
+    for ribbon, _x in things(frame, Ribbon):
+        bars[ribbon.y] = max(bars.get(ribbon.y, 0), ribbon.x + ribbon.width)
+    figures = [text for text, _x in things(frame, Text) if re.fullmatch(r"[\d.]+ %", text.text)]
+    assert len(figures) == teams
+    for figure in figures:
+        width = measure(figure.text, False) * figure.size
+        assert not figure.x - 2 < mark.x < figure.x + width + 2
+        assert figure.x + width <= WIDTH
+        (end,) = [x for y, x in bars.items() if abs(y - figure.y) < 8]
+        assert figure.x > end
 
 
 def test_points_and_words_have_a_row_with_what_is_proven():
