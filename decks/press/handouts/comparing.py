@@ -8,7 +8,6 @@ from collections.abc import Sequence
 from msgspec import Struct
 
 from decks.deck import Deck
-from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Placed, Ribbon, Thing
 from decks.lesson import Story, Telling
@@ -18,7 +17,6 @@ from decks.press.handouts.forms.writing import detail, lines
 from decks.press.handouts.group_head import group_header
 from decks.press.handouts.guide_type import GuideType, guide_type
 from decks.press.handouts.planning import page_room
-from decks.press.type.fonts import measure
 from decks.press.type.pages import column, page_paper, pages
 from decks.press.type.setting import (
     Style,
@@ -26,6 +24,7 @@ from decks.press.type.setting import (
     paragraph,
     side_by_side,
     under_one_another,
+    upright,
     width_of,
 )
 from decks.recipe import Support
@@ -38,6 +37,8 @@ MORE = 1
 """A line for a detail that a group found besides those on the cards."""
 
 MOST_TOGETHER = 12
+
+THEN = "Then ask the other groups: a tick for each group that has this detail under this heading."
 
 PAD = 12.0
 RIBBON, RIBBON_HEIGHT = 9.0, 16.0
@@ -96,16 +97,20 @@ def _same_text(deck: Deck, story: Story, teams: Sequence[int]) -> list[Frame]:
     header = group_header(deck, story.topic, WHAT, width, sizes=sizes, team=None)
     each = min(WIDEST, max(NARROWEST, 0.52 * width / len(teams)))
     grid = _Grid(_team_heads(deck, teams, each, width, sizes), len(teams), each, sizes)
-    told = (
-        "Write a heading and its supporting details, or the numbers of their cards. Then ask the "
-        "other groups: a tick for each group that has this detail under this heading."
-    )
-    blocks = [Block(paragraph(told, width, sizes.words), with_next=True)]
+    told = paragraph(f"{_first(recipe.support)} {THEN}", width, sizes.words)
+    blocks = [Block(told, with_next=True)]
     # in this order the places are the headings' own
     for place, name in zip(headings_of(story, Support.HINTS), _ordered(story), strict=True):
         named = name if recipe.support is Support.BANK else ""
         blocks += _heading(place.number, named, place.details + MORE, grid)
     return pages(blocks, paper, foot=deck.name, header=header)
+
+
+def _first(support: Support) -> str:
+    """Return what is written first: details alone where the headings are printed."""
+    if support is Support.BANK:
+        return "Under each heading write its supporting details, or the numbers of their cards."
+    return "Write a heading and its supporting details, or the numbers of their cards."
 
 
 def _ordered(story: Story) -> list[str]:
@@ -126,18 +131,13 @@ def _team_heads(
     for n, (team, name) in enumerate(zip(teams, names, strict=True)):
         middle = start + (n + 0.5) * each
         things.append(Ribbon(middle - RIBBON / 2, 0, RIBBON, RIBBON_HEIGHT, team))
-        things.append(_name(name, middle, style, lying=lying))
+        words = _lying(name, style) if lying else upright(name, style, longest=LONGEST)
+        things.append(Placed(middle - words.width / 2, RIBBON_HEIGHT + 4, words))
     return Frame(width, height, tuple(things))
 
 
-def _name(name: str, middle: float, style: Style, *, lying: bool) -> Placed:
-    short = shorten(name, LONGEST / style.size, measure=measure, strong=True)
-    long, high = width_of(short, style), style.size
-    frame = Frame(long, high, (line_of(short, style, y=0.22 * high),))
-    foot = RIBBON_HEIGHT + 4
-    if lying:
-        return Placed(middle - long / 2, foot, frame)
-    return Placed(middle - long / 2, foot + (long - high) / 2, frame, rotation=90)
+def _lying(name: str, style: Style) -> Frame:
+    return Frame(width_of(name, style), style.size, (line_of(name, style, y=0.22 * style.size),))
 
 
 def _heading(number: int, named: str, count: int, grid: _Grid) -> list[Block]:

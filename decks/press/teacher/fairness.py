@@ -4,21 +4,22 @@ from collections.abc import Callable, Sequence
 
 from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Deal, Goal, fairness_sentence
 from decks.deck import Deck
-from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.press.teacher.chances import chances
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type.fonts import measure
 from decks.press.type.setting import (
     BODY,
     HEAD,
     STRONG,
     Style,
+    gap,
     paragraph,
     swatch,
     under_one_another,
+    upright,
+    width_of,
 )
 from decks.recipe import Dealing
 
@@ -32,6 +33,8 @@ FIGURES = Style(11)
 LABEL = 98.0
 DIFFERENCE = 50.0
 NARROW = 4.0
+LONGEST = 110.0
+"""A name that stands upright is shortened to so many points."""
 
 
 def fairness(deck: Deck, deal: Deal, width: float) -> list[Block]:
@@ -86,17 +89,32 @@ def _is_told(goal: Goal) -> bool:
 
 def _columns(head: str, names: list[str], width: float) -> list[Column]:
     each = (width - LABEL - DIFFERENCE) / len(names)
+    teams = _teams(names, each - NARROW)
     return [
-        Column(head, LABEL),
-        *(Column(_team(n, name, each - NARROW), each, NARROW) for n, name in enumerate(names)),
-        Column("Difference", DIFFERENCE, NARROW),
+        Column(_at_the_foot(head, LABEL, teams[0].height), LABEL),
+        *(Column(team, each, NARROW) for team in teams),
+        Column(_at_the_foot("Difference", DIFFERENCE, teams[0].height), DIFFERENCE, NARROW),
     ]
 
 
-def _team(number: int, name: str, room: float) -> Frame:
-    """Return a team's ribbon over its name, shortened where there are many teams."""
-    short = shorten(name, room / HEAD.size, measure=measure)
-    return under_one_another([swatch(number, height=12), paragraph(short, room, HEAD)], gap=3)
+def _teams(names: list[str], room: float) -> list[Frame]:
+    """Return the teams' ribbons and names, all of one height; upright where a name is too long."""
+    ribbons = [swatch(team, height=12) for team in range(len(names))]
+    if all(width_of(name, HEAD) <= room for name in names):
+        words = [paragraph(name, room, HEAD) for name in names]
+        return [under_one_another(both, gap=3) for both in zip(ribbons, words, strict=True)]
+    words = [upright(name, HEAD, longest=LONGEST) for name in names]
+    tallest = max(name.height for name in words)
+    return [
+        under_one_another([gap(tallest - name.height), name, gap(3), ribbon])
+        for name, ribbon in zip(words, ribbons, strict=True)
+    ]
+
+
+def _at_the_foot(words: str, width: float, height: float) -> Frame:
+    """Return words at the foot of the head's height."""
+    written = paragraph(words, width, HEAD)
+    return under_one_another([gap(height - written.height), written])
 
 
 def _row(

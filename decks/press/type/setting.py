@@ -7,6 +7,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from decks.layout.breaking import fill_text
+from decks.layout.fitting import shorten
 from decks.layout.frame import Box, Frame, Line, Placed, Ribbon, Text, Thing
 from decks.layout.runs import Line as SetLine
 from decks.layout.runs import Styled, has_fractions, plain
@@ -111,6 +112,15 @@ def line_of(text: str, style: Style, *, x: float = 0, y: float = 0) -> Text:
 def width_of(text: str, style: Style) -> float:
     """Return the width of one line of text in points."""
     return measure(text, style.strong) * style.size
+
+
+def upright(text: str, style: Style, *, longest: float) -> Frame:
+    """Return one line of text that reads upwards, shortened to `longest` points."""
+    short = shorten(text, longest / style.size, measure=measure, strong=style.strong)
+    long, high = width_of(short, style), style.size
+    line = Frame(long, high, (line_of(short, style, y=0.22 * high),))
+    # it is turned about its own centre
+    return Frame(high, long, (Placed((high - long) / 2, (long - high) / 2, line, rotation=90),))
 
 
 def under_one_another(frames: Sequence[Frame], *, gap: float = 0) -> Frame:

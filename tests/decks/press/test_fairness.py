@@ -15,18 +15,19 @@ from decks.team import make_teams
 WIDTH = 500
 
 
-def page(items, teams, **settings):
-    recipe = Recipe(title="Shore", teams=make_teams(TEAMS[:teams], [None] * teams), **settings)
+def page(items, teams, named=None, **settings):
+    named = named or make_teams(TEAMS[:teams], [None] * teams)
+    recipe = Recipe(title="Shore", teams=named, **settings)
     deck = make_deck(recipe, items, number=1, seed="s")
     return fairness(deck, deck.deal, WIDTH)
 
 
 def things(frame, kind, x=0.0):
     for thing in frame.things:
+        if isinstance(thing, kind):
+            yield thing, x
         if isinstance(thing, Placed):
             yield from things(thing.frame, kind, x + thing.x)
-        elif isinstance(thing, kind):
-            yield thing, x
 
 
 def words(blocks):
@@ -55,6 +56,30 @@ def test_bars_are_as_long_as_chances_and_the_mark_stands_at_the_equal_one(teams)
     per_cent = (mark.x - start) * teams / 100
     for team, chance in enumerate(shown[:teams]):
         assert ends[team] - start == pytest.approx(chance * per_cent, abs=1)
+
+
+@pytest.mark.parametrize("teams", range(1, 13))
+def test_names_of_ours_stand_whole_over_their_columns(teams):
+    named = make_teams([None] * teams, [None] * teams)
+    blocks = page(ITEMS, teams, named=named)
+    said = words(blocks)
+    assert "…" not in said
+    # five tables: cards, levels, topics, what is weighed, and the picture of a race
+    tables = 4 + (teams > 1)
+    assert all(len(re.findall(rf"\b{team.name}\b", said)) >= tables for team in named)
+
+
+def test_names_stand_upright_only_where_one_is_too_long_for_its_column():
+    def turned(teams):
+        return [
+            thing
+            for block in page(ITEMS, teams)
+            for thing, _x in things(block.frame, Placed)
+            if thing.rotation
+        ]
+
+    assert not turned(4)
+    assert len(turned(12)) == 12 * 4
 
 
 @pytest.mark.parametrize("teams", range(2, 13))

@@ -39,6 +39,16 @@ def test_no_detail_is_told_and_headings_only_where_they_are_a_bank(support):
     assert all((heading in told) is (support is Support.BANK) for heading in SHORE)
 
 
+def test_headings_are_to_be_written_only_where_they_are_not_printed():
+    def told(support):
+        (page,) = comparing_pages(one(SHORE, support=support))
+        return words(page)
+
+    assert "Under each heading write its supporting details" in told(Support.BANK)
+    for support in (Support.HINTS, Support.NONE):
+        assert "Write a heading and its supporting details" in told(support)
+
+
 def test_headings_with_nearly_as_many_details_cannot_be_told_by_their_lines():
     (page,) = comparing_pages(one(headed(A=1, B=3, C=2), teams=2))
     assert ticks(page) == 3 * 4 * 2
