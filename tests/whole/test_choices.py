@@ -63,6 +63,15 @@ def test_answer_keys_have_the_letter_that_a_student_may_have_written(made):
     assert all("B. horse" in page and "B. 10" in page for page in keys)
 
 
+def test_the_key_to_word_cards_says_what_stands_on_them(made):
+    deck = made("--choices", "shown", "--activity", "collect")
+    (front, *_rest) = pages(deck / "cards.pdf")
+    (key,) = [page for page in pages(deck / "teacher.pdf") if "Answer key: word cards" in page]
+    for page in (front, key):
+        assert "horse" in page
+        assert "B. horse" not in page
+
+
 def test_a_lost_card_is_printed_again_with_its_choices(made):
     deck = made("--choices", "shown")
     done = fairdeal("reprint", deck, "--cards", "1-2")

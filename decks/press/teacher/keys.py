@@ -8,6 +8,7 @@ from decks.bank.telling import about_cards, about_guessing, about_last_blank, ab
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
+from decks.layout.runs import Styled
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.table import Column, cell, continued, table
 from decks.press.type.setting import (
@@ -104,7 +105,7 @@ def _blanks(deck: Deck, guide: Guide, n: int, *, named: Frame | None, width: flo
         [
             cell(columns[0], (str(blank), FIGURE)),
             _clue(columns[1], item, recipe),
-            _answer(columns[2], item, recipe),
+            _answer(columns[2], item, as_printed(item, recipe, back=True)),
             cell(columns[3], (labels[item], NOTE)),
         ]
         for blank, item in enumerate(guide.parts[n].blanks, start=1)
@@ -174,16 +175,18 @@ def _front_and_back(
     columns: Sequence[Column], item: Item, recipe: Recipe, *, words: bool
 ) -> list[Frame]:
     if words:
-        return [_answer(columns[0], item, recipe), _clue(columns[1], item, recipe)]
-    return [_clue(columns[0], item, recipe), _answer(columns[1], item, recipe)]
+        # a word card has no choices, and so no letter of the right one
+        word = styled_of(item, back=True, fractions=recipe.fractions)
+        return [_answer(columns[0], item, word), _clue(columns[1], item, recipe)]
+    answer = as_printed(item, recipe, back=True)
+    return [_clue(columns[0], item, recipe), _answer(columns[1], item, answer)]
 
 
 def _clue(column: Column, item: Item, recipe: Recipe) -> Frame:
     return cell(column, (styled_of(item, back=False, fractions=recipe.fractions), BODY))
 
 
-def _answer(column: Column, item: Item, recipe: Recipe) -> Frame:
-    answer = as_printed(item, recipe, back=True)
+def _answer(column: Column, item: Item, answer: Styled) -> Frame:
     return cell(column, (answer, STRONG), (_also(item.also_right), NOTE))
 
 
