@@ -10,7 +10,8 @@ from math import inf
 
 from decks.layout.balance import HAIR, break_evenly, break_full
 from decks.layout.prose import Group, Prose, groups_of, prose_of
-from decks.layout.runs import Line, Measure, Run, Styled, Word, set_line, width_of
+from decks.layout.runs import Line, Measure, Styled, Word
+from decks.layout.splitting import split
 
 
 def break_prose(prose: Sequence[Prose], width: float) -> list[tuple[Line, float]] | None:
@@ -74,7 +75,7 @@ def count_words(prose: Sequence[Prose], width: float, lines: int) -> int:
 def fill_text(styled: Styled, width: float, *, measure: Measure) -> list[Line]:
     """Return the full lines of running text in a column of `width` ems.
 
-    A word that is wider than the column is split.
+    A word that is wider than the column is split, after a hyphen if it can be.
     """
     lines: list[Line] = []
     for line in prose_of(styled, measure):
@@ -119,23 +120,7 @@ def _with_wide_words_split(prose: Prose, width: float, measure: Measure) -> Pros
     words: list[Word] = []
     joints: list[float] = []
     for word, joint in zip(prose.words, (*prose.joints, 0), strict=True):
-        pieces = _split(word, width, measure)
+        pieces = split(word, width, measure)
         words += pieces
         joints += [*[0.0] * (len(pieces) - 1), joint]
     return Prose.of(tuple(words), measure, strong=prose.strong, joints=tuple(joints[:-1]))
-
-
-def _split(word: Word, width: float, measure: Measure) -> list[Word]:
-    """Part a word that is wider than `width` ems into pieces that are not; a last resort."""
-    if width_of(word, measure) <= width:
-        return [word]
-    pieces: list[Word] = [()]
-    for run in word:
-        for letter in run.text:
-            one = Run(letter, run.strong, run.style)
-            longer = set_line([(*pieces[-1], one)], strong=run.strong)
-            if pieces[-1] and width_of(longer, measure) > width:
-                longer = (one,)
-                pieces.append(())
-            pieces[-1] = longer
-    return pieces

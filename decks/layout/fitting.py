@@ -24,6 +24,9 @@ ASCENT = 0.78
 DESCENT = 0.22
 """Fira Sans: height of its capitals, of its tallest plain letters, and depth below the line."""
 
+MOST_OF = 2 / 3
+"""A text is shortened between words where so much of what fits is left."""
+
 WORTH_PARTING = 1.5
 """A formula is broken only where its letters grow by more than this."""
 
@@ -126,12 +129,17 @@ def words_that_fit(
 
 
 def shorten(text: str, width: float, *, measure: Measure, strong: bool = False) -> str:
-    """Return the text, cut and ended with an ellipsis where it is wider than `width` ems."""
+    """Return the text, cut and ended with an ellipsis where it is wider than `width` ems.
+
+    It is cut between two words where that leaves most of what fits.
+    """
     if measure(text, strong) <= width:
         return text
 
     def cut(letters: int) -> str:
-        return text[:letters].rstrip() + "…"
+        return text[:letters].rstrip(" ,;:") + "…"
 
     sizes = range(1, len(text))
-    return cut(bisect_right(sizes, width, key=lambda size: measure(cut(size), strong)))
+    most = bisect_right(sizes, width, key=lambda size: measure(cut(size), strong))
+    word = text.rfind(" ", 0, most + 1)
+    return cut(word if word >= MOST_OF * most else most)

@@ -16,7 +16,7 @@ def things(frame, kind, x=0.0, y=0.0):
 def flown(deck, blocks_of) -> list[Frame]:
     """Return the pages of a chapter on the deck's paper."""
     paper = page_paper(deck.recipe.paper)
-    return pages(blocks_of(column(paper)), paper, foot="foot")
+    return pages(blocks_of(column(paper)), paper, foot=("foot",))
 
 
 def is_on_page(frame: Frame) -> bool:

@@ -11,7 +11,7 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
 from decks.press.cards.arranging import as_printed
-from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.press.type.setting import (
     BODY,
     NOTE,
@@ -52,7 +52,7 @@ def answer_pages(deck: Deck) -> list[Frame]:
         each = (width + BETWEEN) / across - BETWEEN
         entries = [_entry(card, each, deck.recipe) for card in hand]
         blocks += _list(entries, width, across, head)
-    return pages(blocks, paper, foot=f"{deck.name} · answers")
+    return pages(blocks, paper, foot=foot_of(deck, "answers"))
 
 
 def _columns(deck: Deck, width: float) -> int:

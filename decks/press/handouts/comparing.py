@@ -17,7 +17,7 @@ from decks.press.handouts.forms.writing import detail, lines
 from decks.press.handouts.group_head import group_header
 from decks.press.handouts.guide_type import GuideType, guide_type
 from decks.press.handouts.planning import page_room
-from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.press.type.setting import (
     Style,
     line_of,
@@ -103,7 +103,7 @@ def _same_text(deck: Deck, story: Story, teams: Sequence[int]) -> list[Frame]:
     for place, name in zip(headings_of(story, Support.HINTS), _ordered(story), strict=True):
         named = name if recipe.support is Support.BANK else ""
         blocks += _heading(place.number, named, place.details + MORE, grid)
-    return pages(blocks, paper, foot=deck.name, header=header)
+    return pages(blocks, paper, foot=foot_of(deck), header=header)
 
 
 def _first(support: Support) -> str:
@@ -196,7 +196,7 @@ def _two_texts(deck: Deck) -> list[Frame]:
         Block(overlapping(width, left, sizes), space=PAD, with_next=True),
         Block(last, space=PAD),
     ]
-    return pages(blocks, paper, foot=deck.name, header=header)
+    return pages(blocks, paper, foot=foot_of(deck), header=header)
 
 
 def _how_alike(width: float, sizes: GuideType) -> Frame:

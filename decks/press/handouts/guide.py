@@ -11,7 +11,7 @@ from decks.press.handouts.guide_head import guide_header
 from decks.press.handouts.guide_rows import RowLook, guide_rows
 from decks.press.handouts.guide_type import GuideType, guide_type
 from decks.press.handouts.word_bank import Entries, entries_of, framed_bank, listed_bank
-from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.press.type.setting import gap, paragraph, under_one_another
 from decks.recipe import Activity, Support
 
@@ -69,10 +69,10 @@ def _pages(
     deck: Deck, guide: Guide, parts: tuple[GuidePart, ...], look: _Look, *, second: bool = False
 ) -> list[Frame]:
     blocks = [block for n in range(len(parts)) for block in _part(parts, n, look)]
-    foot = [deck.name, *([guide.team] if guide.team else []), *(["second version"] * second)]
+    about = [*([guide.team] if guide.team else []), *(["second version"] * second)]
     header = guide_header(deck, guide, look.width, look.sizes, second=second)
     paper = page_paper(deck.recipe.paper)
-    return pages(blocks, paper, foot=" · ".join(foot), header=header, style=look.sizes.foot)
+    return pages(blocks, paper, foot=foot_of(deck, *about), header=header, style=look.sizes.foot)
 
 
 def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:

@@ -15,7 +15,7 @@ from decks.press.handouts.forms.writing import main_idea, symbols
 from decks.press.handouts.group_head import group_header
 from decks.press.handouts.guide_type import GuideType, guide_type
 from decks.press.type.fonts import measure
-from decks.press.type.pages import BOTTOM, TOP, column, page_paper, pages
+from decks.press.type.pages import BOTTOM, TOP, column, foot_of, page_paper, pages
 from decks.press.type.setting import gap, paragraph, side_by_side, under_one_another
 from decks.recipe import Form, Fractions, Recipe, Support
 
@@ -62,7 +62,7 @@ def _sheet(deck: Deck, story: Story, team: int | None, form: Form | None) -> lis
         page=room - least,
     )
     drawn = DRAWN[chosen](plan)
-    foot = deck.name if team is None else f"{deck.name} · {deck.owners[team].name}"
+    foot = foot_of(deck, *([] if team is None else [deck.owners[team].name]))
     rows = _symbol_rows(room - _height([*start, *drawn]) - BEFORE_SYMBOLS, sizes, width)
     blocks = [*start, *drawn, Block(symbols(rows, sizes, width), space=BEFORE_SYMBOLS)]
     return pages(blocks, paper, foot=foot, header=header)

@@ -18,7 +18,7 @@ from decks.marks.summary import (
 from decks.press.pdf import make_pdf
 from decks.press.results.shares import item_rows, topic_rows
 from decks.press.teacher.table import Column, cell, table
-from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.press.type.setting import (
     BODY,
     HEADING,
@@ -74,7 +74,7 @@ def shows_pages(deck: Deck, found: Results) -> list[Frame]:
         *_titled("Items, before and after", ITEMS_TOLD, item_rows(found.items, width), width),
         *_table(found, width),
     ]
-    return pages(blocks, paper, foot=f"{deck.name} · what it shows")
+    return pages(blocks, paper, foot=foot_of(deck, "what it shows"))
 
 
 def _words(deck: Deck, told: Sequence[Sentence], width: float) -> list[Block]:

@@ -26,7 +26,7 @@ from decks.press.teacher.rotation import rotation
 from decks.press.teacher.score import score_sheet
 from decks.press.teacher.seats import seats
 from decks.press.teacher.setting_up import reckoning
-from decks.press.type.pages import column, page_paper, pages
+from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.recipe import Activity, Dealing
 
 __all__ = ["teacher_pages"]
@@ -50,7 +50,7 @@ def teacher_pages(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Fra
         contents = _contents([Chapter("make it", made), *chapters], paper)
         made = making(deck, grid, stacks, width, contents=contents)
     blocks = [*made, *(block for chapter in chapters for block in _on_a_new_page(chapter))]
-    return pages(blocks, paper, foot=f"{deck.name} · for the teacher")
+    return pages(blocks, paper, foot=foot_of(deck, "for the teacher"))
 
 
 def _chapters(deck: Deck, width: float) -> Iterator[Chapter]:
@@ -89,7 +89,7 @@ def _lesson(deck: Deck, width: float) -> Iterator[Chapter]:
 
 def _contents(chapters: Sequence[Chapter], paper: Paper) -> str:
     """Return what is on which page; every chapter begins a page."""
-    lengths = [len(pages(chapter.blocks, paper, foot="")) for chapter in chapters]
+    lengths = [len(pages(chapter.blocks, paper, foot=())) for chapter in chapters]
     firsts = accumulate(lengths[:-1], initial=1)
     names = zip((chapter.name for chapter in chapters), firsts, strict=True)
     return f"Pages: {' · '.join(f'{name} {first}' for name, first in names)}"

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from decks.deck import Deck
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block, flow
 from decks.layout.frame import Frame, Placed, Text
@@ -15,6 +16,8 @@ MARGIN = mm(19)
 TOP = mm(15)
 BOTTOM = mm(19)
 FOOT = mm(11)
+
+DOT = " · "
 
 METRIC = {PaperName.A3, PaperName.A4, PaperName.A5}
 
@@ -36,12 +39,13 @@ def pages(
     blocks: Sequence[Block],
     paper: Paper,
     *,
-    foot: str,
+    foot: tuple[str, ...],
     header: Frame | None = None,
     style: Style = NOTE,
 ) -> list[Frame]:
     """Return the blocks on pages of a paper, with `foot` and the page's number at the foot.
 
+    The longest of the foot's texts are shortened where they have no room beside one another.
     A `header` is set at the top of every page; `style` is that of the foot.
     """
     top = paper.height - TOP - (header.height if header else 0)
@@ -55,8 +59,28 @@ def pages(
     ]
 
 
-def _foot(paper: Paper, foot: str, number: int, count: int, style: Style) -> tuple[Text, Text]:
+def foot_of(deck: Deck, *more: str) -> tuple[str, ...]:
+    """Return the foot of a deck's pages: its title, its number, and what is on them."""
+    return deck.recipe.title, f"deck {deck.number}", *more
+
+
+def _foot(
+    paper: Paper, foot: tuple[str, ...], number: int, count: int, style: Style
+) -> tuple[Text, Text]:
     page = f"page {number} of {count}"
     right = paper.width - MARGIN - width_of(page, style)
-    foot = shorten(foot, (right - MARGIN) / style.size - 1, measure=measure)
-    return line_of(foot, style, x=MARGIN, y=FOOT), line_of(page, style, x=right, y=FOOT)
+    said = DOT.join(_shortened(foot, right - MARGIN - style.size, style))
+    return line_of(said, style, x=MARGIN, y=FOOT), line_of(page, style, x=right, y=FOOT)
+
+
+def _shortened(texts: Sequence[str], room: float, style: Style) -> list[str]:
+    """Return the texts, the longest of them shortened to one length so that all have room."""
+    left = room - width_of(DOT, style) * (len(texts) - 1)
+    widths = sorted(width_of(text, style) for text in texts)
+    most = left
+    for n, width in enumerate(widths):
+        most = left / (len(widths) - n)
+        if width > most:
+            break
+        left -= width
+    return [shorten(text, most / style.size, measure=measure) for text in texts]

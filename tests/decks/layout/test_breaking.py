@@ -189,6 +189,35 @@ def test_a_word_that_is_split_keeps_its_weight_and_its_styles():
         assert raised == ("tide" if styled.spans else "")
 
 
+# Unicode's line breaking (UAX #14: classes HY, BA and B2; from memory) allows a break after these
+# hyphens and dashes; one at the start of a word may be a minus
+@pytest.mark.parametrize(
+    ("word", "letters", "lines"),
+    [
+        ("otters-and-cousins", 8, "otters- | and- | cousins"),
+        ("otters-and-cousins", 11, "otters-and- | cousins"),
+        ("down-riverbanks", 8, "down-riv | erbanks"),
+        ("sea‐blite–cordgrass", 10, "sea‐blite– | cordgrass"),
+        ("-riverbank-", 6, "-river | bank-"),
+        ("see -riverbank", 6, "see | -river | bank"),
+    ],
+)
+def test_a_word_wider_than_its_column_is_split_after_a_hyphen_first(word, letters, lines):
+    assert filled(word, letters / 2) == lines.split(" | ")
+
+
+@given(
+    st.lists(st.text("abi-", min_size=1, max_size=30), min_size=1, max_size=4).map(" ".join),
+    st.integers(2, 12),
+)
+def test_a_split_text_loses_nothing_and_no_line_is_too_wide(text, letters):
+    lines = filled(text, letters / 2)
+    assert "".join(lines).replace(" ", "") == text.replace(" ", "")
+    assert all(len(line) <= letters for line in lines)
+    # the pieces of a word do not stand beside one another with a blank between
+    assert sum(line.count(" ") for line in lines) <= text.count(" ")
+
+
 def test_the_pieces_of_a_word_fill_their_lines():
     # three letters are 1.5 ems
     assert filled("abcdefgh", 1.5) == ["abc", "def", "gh"]
