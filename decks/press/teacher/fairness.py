@@ -4,11 +4,13 @@ from collections.abc import Callable, Sequence
 
 from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Deal, Goal, fairness_sentence
 from decks.deck import Deck
+from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.press.teacher.chances import chances
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
+from decks.press.type.fonts import measure
 from decks.press.type.setting import (
     BODY,
     HEAD,
@@ -33,8 +35,8 @@ FIGURES = Style(11)
 LABEL = 98.0
 DIFFERENCE = 50.0
 NARROW = 4.0
-LONGEST = 110.0
-"""A name that stands upright is shortened to so many points."""
+ROOMY, LONGEST = 66.0, 110.0
+"""In columns of so many points names lie; those that stand upright may be so long."""
 
 
 def fairness(deck: Deck, deal: Deal, width: float) -> list[Block]:
@@ -98,10 +100,14 @@ def _columns(head: str, names: list[str], width: float) -> list[Column]:
 
 
 def _teams(names: list[str], room: float) -> list[Frame]:
-    """Return the teams' ribbons and names, all of one height; upright where a name is too long."""
+    """Return the teams' ribbons and names, all of one height.
+
+    Names stand upright where the columns are narrow and one of them is too long.
+    """
     ribbons = [swatch(team, height=12) for team in range(len(names))]
-    if all(width_of(name, HEAD) <= room for name in names):
-        words = [paragraph(name, room, HEAD) for name in names]
+    if room >= ROOMY or all(width_of(name, HEAD) <= room for name in names):
+        short = [shorten(name, room / HEAD.size, measure=measure) for name in names]
+        words = [paragraph(name, room, HEAD) for name in short]
         return [under_one_another(both, gap=3) for both in zip(ribbons, words, strict=True)]
     words = [upright(name, HEAD, longest=LONGEST) for name in names]
     tallest = max(name.height for name in words)

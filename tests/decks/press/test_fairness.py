@@ -69,7 +69,7 @@ def test_names_of_ours_stand_whole_over_their_columns(teams):
     assert all(len(re.findall(rf"\b{team.name}\b", said)) >= tables for team in named)
 
 
-def test_names_stand_upright_only_where_one_is_too_long_for_its_column():
+def test_names_stand_upright_only_where_columns_are_narrow_and_one_is_too_long():
     def turned(teams):
         return [
             thing
