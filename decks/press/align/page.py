@@ -35,6 +35,9 @@ BETWEEN = mm(30)
 FOOT_ROOM = mm(14)
 BESIDE = mm(16)
 BLANK = mm(24)
+NARROWEST = 100.0
+"""The narrowest column for the words of the front, in points; where there is less they are left
+out, as anywhere else they would show through the directions."""
 
 
 class Leaf(Struct, frozen=True):
@@ -106,8 +109,9 @@ def _front(leaf: Leaf, number: int) -> Frame:
         _corner(leaf, back=False),
         *[scale.front(leaf.turning) for scale in leaf.scales],
     ]
-    if leaf.roomy:
-        words = before_reading(leaf.width / 2 - BESIDE - BLANK - mm(10) - leaf.side_margin)
+    room = leaf.width / 2 - BESIDE - BLANK - mm(10) - leaf.side_margin
+    if leaf.roomy and room >= NARROWEST:
+        words = before_reading(room)
         top = leaf.height - mm(22)
         things.append(Placed(leaf.side_margin, top - words.height, words))
     return Frame(leaf.width, leaf.height, tuple(things))

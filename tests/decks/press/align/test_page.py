@@ -94,6 +94,15 @@ def test_the_command_on_the_back_is_the_one_to_type(paper):
             assert typed
 
 
+@pytest.mark.parametrize("paper", PaperName)
+def test_the_front_sends_on_to_the_back_in_a_column_or_not_at_all(paper):
+    large = {PaperName.LETTER, PaperName.LEGAL, PaperName.TABLOID, PaperName.A4, PaperName.A3}
+    for front in align_pages(PAPERS[paper], Flip.LONG)[::2]:
+        words = [word for text, _box in texts(front) for word in text.split()]
+        assert ("Nothing" in words) is (paper in large)
+        assert "Nothin" not in words
+
+
 def test_the_file_asks_for_the_flip_it_names_and_is_the_same_every_time():
     for flip, wish in ((Flip.LONG, "/DuplexFlipLongEdge"), (Flip.SHORT, "/DuplexFlipShortEdge")):
         data = align_file(PaperName.LETTER, flip)
