@@ -25,7 +25,7 @@ DESCENT = 0.22
 """Fira Sans: height of its capitals, of its tallest plain letters, and depth below the line."""
 
 MOST_OF = 2 / 3
-"""A text is shortened between words where so much of what fits is left."""
+"""A text is shortened between words only where so much of what fits is left."""
 
 WORTH_PARTING = 1.5
 """A formula is broken only where its letters grow by more than this."""
@@ -128,10 +128,13 @@ def words_that_fit(
     return count_words(prose_of(styled, measure), width / size, lines)
 
 
-def shorten(text: str, width: float, *, measure: Measure, strong: bool = False) -> str:
+def shorten(
+    text: str, width: float, *, measure: Measure, strong: bool = False, between: bool = False
+) -> str:
     """Return the text, cut and ended with an ellipsis where it is wider than `width` ems.
 
-    It is cut between two words where that leaves most of what fits.
+    It is cut after any letter, or, where `between` says so and most of what fits is left, between
+    two words.
     """
     if measure(text, strong) <= width:
         return text
@@ -141,5 +144,5 @@ def shorten(text: str, width: float, *, measure: Measure, strong: bool = False) 
 
     sizes = range(1, len(text))
     most = bisect_right(sizes, width, key=lambda size: measure(cut(size), strong))
-    word = text.rfind(" ", 0, most + 1)
+    word = text.rfind(" ", 0, most + 1) if between else -1
     return cut(word if word >= MOST_OF * most else most)

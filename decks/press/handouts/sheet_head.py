@@ -59,7 +59,8 @@ def sheet_head(  # noqa: PLR0913 (what it says, for whom, and the room below it)
 
 def _in_two_lines(title: str, room: float, sizes: GuideType) -> str:
     """Return the title, shortened to two lines."""
-    return shorten(title, 2 * room / sizes.title.size - 4, measure=measure, strong=True)
+    most = 2 * room / sizes.title.size - 4
+    return shorten(title, most, measure=measure, strong=True, between=True)
 
 
 def _to_fill_in(blanks: Sequence[tuple[str, float]], sizes: GuideType) -> Frame:

@@ -83,4 +83,4 @@ def _shortened(texts: Sequence[str], room: float, style: Style) -> list[str]:
         if width > most:
             break
         left -= width
-    return [shorten(text, most / style.size, measure=measure) for text in texts]
+    return [shorten(text, most / style.size, measure=measure, between=True) for text in texts]

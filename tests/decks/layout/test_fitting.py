@@ -115,12 +115,24 @@ def test_a_label_too_long_ends_with_an_ellipsis():
     assert shorten("Samphire", 4, measure=typewriter) == "Samphire"
     assert shorten("Samphire", 3, measure=typewriter) == "Samph…"  # six letters of half an em
     assert shorten("rock pool", 3, measure=typewriter) == "rock…"
-    # eleven letters: a word is cut off whole where most of what fits is left
-    assert shorten("tides, and the moon", 5.5, measure=typewriter) == "tides, and…"
-    assert shorten("tides, and the moon", 4.5, measure=typewriter) == "tides…"
-    assert shorten("a saltmarsh week", 4.5, measure=typewriter) == "a saltma…"
     # in the strong weight eight letters are 4.8 ems, and seven with the ellipsis 4.2
     assert shorten("Samphire", 4, measure=typewriter, strong=True) == "Samph…"
+
+
+@pytest.mark.parametrize(
+    ("text", "letters", "cut"),
+    [
+        ("tides, and the moon", 19, "tides, and the moon"),
+        ("tides, and the moon", 13, "tides, and…"),
+        ("tides, and the moon", 11, "tides, and…"),
+        ("tides, and the moon", 9, "tides…"),
+        # too little would be left
+        ("a saltmarsh week", 9, "a saltma…"),
+        ("saltmarshes", 9, "saltmars…"),
+    ],
+)
+def test_a_title_too_long_is_cut_between_words_where_most_of_it_is_left(text, letters, cut):
+    assert shorten(text, letters / 2, measure=typewriter, between=True) == cut
 
 
 @pytest.mark.parametrize("strong", [True, False])
