@@ -63,7 +63,10 @@ def _briefly(grid: Grid, side: Side) -> Iterator[tuple[Note, Note]]:
     leaf, of = side.leaf
     least = Words(f"leaf {leaf}/{of}")
     yield [*before, *([DOT] if before else []), brief], after
-    yield [*before, *([DOT] if before else []), *(_load(side)[:1] or [least])], after
+    load = _load(side)[:1]
+    yield [*before, *([DOT] if before else []), *(load or [least])], after
+    before, after = _arrows(grid, side, "")
+    yield [*before, *(load or [least])], after
 
 
 def _load(side: Side) -> list[Words | Arrow]:

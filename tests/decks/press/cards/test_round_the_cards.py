@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given, reject
+from hypothesis import example, given, reject
 from hypothesis import strategies as st
 
 from decks.layout.frame import Line, Text, Wedge
@@ -71,6 +71,17 @@ def pages(draw):
     return grid, side
 
 
+NARROW = make_grid(
+    PaperName.INDEX_3X5,
+    CardMeasure(25, 25),
+    Sides.TWO_PASSES,
+    Flip.LONG,
+    margins=WHITE_EDGE,
+    bleed=3,
+)
+
+
+@example((NARROW, side_of(load="light green", title="Tides", stack=None)))
 @given(pages())
 def test_small_print_keeps_clear_of_cards_marks_and_itself(page):
     grid, side = page
