@@ -214,6 +214,14 @@ def test_signs_between_words_part_words_and_no_formula():
     assert joints("ab = cd")[0] < HELD
 
 
+@pytest.mark.parametrize(
+    ("text", "n"), [("crab x 5", 1), ("5 x crab", 1), ("x 5 3", 0), ("3 5 x", 1)]
+)
+def test_a_letter_is_a_sign_between_two_numbers_alone(text, n):
+    assert joints("5 x 3")[1] >= HELD
+    assert joints(text)[n] < HELD
+
+
 def test_a_molecule_is_held_to_the_number_before_it_and_to_no_word():
     assert joints("crabs need H2O")[1] < HELD
 

@@ -73,6 +73,21 @@ def test_spans_are_parted_at_line_breaks():
     assert (second.text, second.spans) == ("cd", (Span(0, 1, BOLD),))
 
 
+def test_a_strong_text_is_strong_in_all_its_runs():
+    assert runs_of(Styled("ab", strong=True)) == [Run("ab", strong=True)]
+    raised = Styled("abcd", strong=True, spans=(Span(2, 3, RAISED),))
+    assert runs_of(raised) == [
+        Run("ab", strong=True),
+        Run("c", strong=True, style=RAISED),
+        Run("d", strong=True),
+    ]
+    assert runs_of(Styled("")) == []
+
+
+def test_a_tab_parts_words_as_a_blank_does():
+    assert words_of(runs_of(Styled("ab\tcd ef"))) == [(Run(word),) for word in ("ab", "cd", "ef")]
+
+
 def test_raised_letters_stand_above_the_line_and_lowered_ones_below_it():
     assert Run("2", style=RAISED).rise > 0 > Run("2", style=LOWERED).rise
     assert Run("2", style=BOLD).rise == 0
