@@ -41,6 +41,7 @@ def test_a_head_is_set_again_where_a_page_begins_with_its_block():
     head = Frame(50, 15, ())
     rows = [block(40, head=head)] * 3
     assert flowed(block(15), *rows) == [[100, 85, 45], [100, 85]]
+    assert flowed(block(15), *rows, *rows) == [[100, 85, 45], [100, 85, 45], [100, 85, 45]]
 
 
 def test_a_head_is_set_where_it_fits_to_the_point_on_a_page_with_margins():

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from cards.style import Span, TextStyle
 from decks.layout.fractions import with_fractions
-from decks.layout.runs import Styled, runs_of
+from decks.layout.runs import Styled, has_fractions, runs_of
 from decks.recipe import Fractions
 
 PARTS = {TextStyle.NUMERATOR: "^", TextStyle.DENOMINATOR: "_"}
@@ -119,3 +119,10 @@ def test_whatever_stands_in_a_cell_only_slashes_and_blanks_change(text):
     assert back == text.replace("⁄", "/")
     ends = [0, *(edge for span in built.spans for edge in (span.start, span.end)), len(text)]
     assert ends == sorted(ends)
+
+
+def test_a_line_with_a_built_fraction_is_told_from_others():
+    built = with_fractions(Styled("x 1/2 y"), Fractions.BUILT)
+    assert has_fractions(runs_of(built))
+    assert not has_fractions(runs_of(Styled("x 1/2 y")))
+    assert not has_fractions(runs_of(Styled("x2", spans=(Span(1, 2, TextStyle.RAISED),))))

@@ -194,13 +194,11 @@ def test_what_is_said_to_fit_fits(paper, sides, white):
 UNEVEN = Margins(top=3, right=4, bottom=12, left=9)
 
 
-def white_of(*, flip, sides=Sides.DUPLEX, bleed=0):
-    size = CardMeasure(60, 40)
-    page = make_grid(PaperName.A4, size, sides, flip, margins=UNEVEN, bleed=bleed).page
+def white_of(*, flip, sides=Sides.DUPLEX, margins=UNEVEN):
+    page = make_grid(PaperName.A4, CardMeasure(60, 40), sides, flip, margins=margins).page
     assert not page.turned
-    return [in_mm(edge) for edge in (page.white.top, page.white.right)] + [
-        in_mm(edge) for edge in (page.white.bottom, page.white.left)
-    ]
+    white = page.white
+    return [in_mm(edge) for edge in (white.top, white.right, white.bottom, white.left)]
 
 
 @pytest.mark.parametrize(
@@ -210,6 +208,8 @@ def white_of(*, flip, sides=Sides.DUPLEX, bleed=0):
         ({"flip": Flip.LONG}, (3, 9, 12, 9)),
         ({"flip": Flip.SHORT}, (12, 4, 12, 9)),
         ({"flip": Flip.LONG, "sides": Sides.FRONTS}, (3, 4, 12, 9)),
+        ({"flip": Flip.LONG, "margins": Margins(12, 9, 3, 4)}, (12, 9, 3, 9)),
+        ({"flip": Flip.SHORT, "margins": Margins(12, 9, 3, 4)}, (12, 9, 12, 4)),
     ],
 )
 def test_only_edges_that_lie_on_each_other_are_made_even(how, edges_in_mm):

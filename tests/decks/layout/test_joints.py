@@ -215,7 +215,7 @@ def test_signs_between_words_part_words_and_no_formula():
 
 
 @pytest.mark.parametrize(
-    ("text", "n"), [("crab x 5", 1), ("5 x crab", 1), ("x 5 3", 0), ("3 5 x", 1)]
+    ("text", "n"), [("crab x 5", 1), ("5 x Crab", 1), ("x 5 3", 0), ("3 5 x", 1)]
 )
 def test_a_letter_is_a_sign_between_two_numbers_alone(text, n):
     assert joints("5 x 3")[1] >= HELD
