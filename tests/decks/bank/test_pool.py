@@ -39,3 +39,9 @@ def test_a_word_that_many_rows_have_is_offered_once():
     unit = [*items(2 * LOOKED_AT, 7), *(card(n, answer="Tide") for n in range(9000, 9999))]
     offered = [folded(word.text) for word in looked_at(unit, unit[:5])]
     assert offered.count("tide") <= 1
+
+
+def test_all_words_of_a_small_topic_are_offered_to_its_blanks():
+    rare = [card(n, answer=f"rare {n}", topic="Rare") for n in range(90_001, 90_004)]
+    offered = [word.text for word in looked_at([*items(10 * LOOKED_AT, 7), *rare], rare[:1])]
+    assert {item.answer for item in rare} <= set(offered)

@@ -107,6 +107,14 @@ def test_closer_words_are_near_to_one_answer_and_not_to_all_on_average():
     assert usual & BETWEEN
 
 
+def test_closer_words_have_as_many_words_as_an_answer():
+    blanks = [card(0, answer="rock pool")]
+    pool = [card(1, answer="periwinkl"), card(2, answer="sea potato")]
+    for seed in map(str, range(10)):
+        guide = both(blanks, pool, extra_words=1, seed=seed, closer=True)
+        assert guide.parts[0].extra_words == ("sea potato",)
+
+
 def test_cards_are_one_bank_for_all_parts():
     items = [card(number) for number in range(10)]
     rivals = [
