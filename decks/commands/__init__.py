@@ -6,7 +6,13 @@ import os
 import sys
 
 from cards.finding import FairdealError, UnusableFileError
-from decks.commands.saying import drop_what_is_unsaid, is_about_output, say_last, suit_any_terminal
+from decks.commands.saying import (
+    about_output,
+    drop_what_is_unsaid,
+    is_about_output,
+    say_last,
+    suit_any_terminal,
+)
 from decks.commands.stopping import Stopped, stoppable
 
 
@@ -44,7 +50,7 @@ def main() -> None:
         if not is_about_output(error):
             raise
         drop_what_is_unsaid()
-        say_last(f"What there is to say could not be written ({error.strerror or error}).")
+        say_last(about_output(error))
         sys.exit(3)
 
 

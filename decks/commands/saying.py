@@ -3,7 +3,7 @@
 import os
 import sys
 from contextlib import suppress
-from errno import EINVAL, EPIPE
+from errno import EINVAL, ENOENT, EPIPE
 from io import TextIOWrapper
 from typing import TextIO
 
@@ -64,5 +64,15 @@ def drop_what_is_unsaid() -> None:
 
 
 def is_about_output(error: OSError) -> bool:
-    """Say whether it was what the run says that could not be written: such have no file's name."""
+    """Say whether it was what the run says that could not be written: such have no file's name.
+
+    Nor has the folder that the run was started in, where that is gone.
+    """
     return error.filename is None
+
+
+def about_output(error: OSError) -> str:
+    """Return what to say of such an error."""
+    if error.errno == ENOENT:
+        return "The folder that this was started in is gone. Go to another one, and try again."
+    return f"What there is to say could not be written ({error.strerror or error})."

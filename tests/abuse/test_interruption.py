@@ -292,3 +292,15 @@ def test_the_clock_has_no_part_in_a_deck(tmp_path, monkeypatch):
     os.utime(one / SHELF / "01", (0, 0))
     shutil.copytree(other / SHELF / "01", one / SHELF / "03")
     assert next_number(one / SHELF) == 4
+
+
+@pytest.mark.skipif(os.name != "posix", reason="a folder in use stays there")
+@pytest.mark.parametrize("words", ["build {} --out here", "check Shore.csv", "align"])
+def test_where_the_folder_that_a_run_starts_in_is_gone_that_is_said(tmp_path, words):
+    words = words.format(book_in(tmp_path))
+    (tmp_path / "gone").mkdir()
+    done = through_shell(f'cd gone && rmdir "$PWD" && fairdeal {words}', tmp_path)
+    gone = (
+        "fairdeal: The folder that this was started in is gone. Go to another one, and try again."
+    )
+    assert done == (3, "", f"{gone}\n")
