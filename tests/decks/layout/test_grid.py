@@ -227,6 +227,15 @@ def test_a_card_that_is_the_whole_paper_stands_in_its_middle(sides):
     assert grid.bleed == 0
 
 
+@pytest.mark.parametrize("sides", FOLDED)
+def test_a_folded_card_that_is_the_whole_paper_is_half_as_high(sides):
+    grid = make_grid(PaperName.A4, CardSize.FULL, sides, Flip.LONG, margins=UNEVEN)
+    assert len(grid.slots) == 1
+    # upright, 210 × 297 mm, with the white edges and small print as above
+    assert in_mm(grid.card_width) == pytest.approx(210 - 2 * (9 - 5))
+    assert in_mm(grid.card_height) == pytest.approx((297 - 2 * (12 + 3)) / 2)
+
+
 def test_a_grid_is_what_its_recipe_asks_for():
     recipe = Recipe(
         title="Shore",
