@@ -129,11 +129,17 @@ def _guide(deck: Deck) -> str:
 def _whose(deck: Deck) -> tuple[str, str]:
     """Return what is told of the words that a guide asks for, and which of them a team lacks."""
     missing = "the words that stayed out"
+    if _asks_for_others(deck):
+        return " A team’s own words fill only some of them.", "all the words"
     if deck.has_copies or len(deck.recipe.teams) == 1:
         return "", missing
-    if deck.recipe.guide is GuideFor.TEAM:
-        return " It asks only for the team’s words.", missing
-    return " A team’s own words fill only some of them.", "all the words"
+    return " It asks only for the team’s words.", missing
+
+
+def _asks_for_others(deck: Deck) -> bool:
+    """Say whether a study guide asks for words that other teams have."""
+    several = len(deck.recipe.teams) > 1 and not deck.has_copies
+    return several and deck.recipe.guide is GuideFor.CLASS
 
 
 def _asides(deck: Deck) -> tuple[Part, ...]:
@@ -155,7 +161,10 @@ def _points(deck: Deck) -> str:
         return "No points are counted: what counts is the words that come home."
     if not deck.guides:
         return "1 point for a word brought home."
+    late = "whose word was read out at the end"
+    if _asks_for_others(deck):
+        late = "filled in after the words were read out"
     return (
         f"1 point for a word brought home, {points(right)} for each blank that is right. Blanks "
-        "whose word was read out at the end are for learning, not for points."
+        f"{late} are for learning, not for points."
     )

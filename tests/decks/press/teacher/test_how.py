@@ -222,11 +222,15 @@ def test_a_guide_for_the_class_is_not_said_to_ask_only_for_the_words_of_a_team()
     assert only not in shared
     assert "A team’s own words fill only some of them." in shared
     assert "read out all the words, then the key" in shared
+    # every word is read out, so that a blank counts if it was filled in before
+    assert "Blanks filled in after the words were read out are for learning" in shared
+    assert "whose word was read out" not in shared
     for other in (
         guide(deal=Dealing.COPIES, guide=GuideFor.CLASS),
         guide(deal=Dealing.SHARES, guide=GuideFor.CLASS, teams=1),
     ):
         assert "fill only some" not in other
+        assert "Blanks whose word was read out at the end are for learning" in other
         assert only not in other
     assert only in guide(deal=Dealing.SHARES, guide=GuideFor.TEAM)
 
