@@ -39,7 +39,7 @@ def steps(deck: Deck, bases: Bases) -> list[tuple[str, str]]:
     steps = [
         ("Lay out the first set", _set_up(told, cards, len(bases.sets))),
         ("How many bases", _how_many(told, cards)),
-        ("As it goes on", _fewer(told)),
+        ("As it goes on", _fewer(told, bases)),
     ]
     if len(bases.sets) > 1:
         steps.append(("Change the set", _change(deck, bases)))
@@ -67,10 +67,12 @@ def _waiting(first: int, cards: int) -> str:
     return f"{waiting} with you, to take the place of a question that everyone knows by now."
 
 
-def _fewer(told: Crowd) -> str:
+def _fewer(told: Crowd, bases: Bases) -> str:
     safe = "Safe is only who stands at a base and has answered there."
     if told.first == told.last:
-        return f"With {counted(told.first, 'base')} none is taken away. {safe}"
+        lacking = _first_without(bases, told.first)
+        until = f" before set {lacking}" if lacking else ""
+        return f"With {counted(told.first, 'base')} none is taken away{until}. {safe}"
     return (
         "Hardly anyone is caught: after a stop signal take away the base with the highest number, "
         f"one every minute or two, down to {told.last}. Hardly anyone gets through: put one back, "
@@ -90,7 +92,8 @@ def _change(deck: Deck, bases: Bases) -> str:
         f"{place} the old one with the same number."
     )
     others = f"The time is for {counted(used, 'set')} of {number}; keep the others for another day."
-    told = [how, _asks(bases), _shorter(bases), others if used < number else ""]
+    laid = crowd(deck.recipe.students, len(bases.sets[0])).first
+    told = [how, _asks(bases), _shorter(bases, laid), others if used < number else ""]
     return " ".join(filter(None, told))
 
 
@@ -105,18 +108,25 @@ def _asks(bases: Bases) -> str:
     return "Every base now asks something else."
 
 
-def without_card(bases: Bases) -> str:
-    """Say from which set on there is no card for which bases; nothing where all have one."""
-    most, least = len(bases.sets[0]), len(bases.sets[-1])
-    if most == least:
+def without_card(bases: Bases, laid: int) -> str:
+    """Say from which set on there is no card for which of the bases that are laid out, if so."""
+    first, least = _first_without(bases, laid), len(bases.sets[-1])
+    if not first:
         return ""
-    first = next(n for n, items in enumerate(bases.sets) if len(items) < most) + 1
-    gone = f"base {most}" if least + 1 == most else f"bases {span(least + 1, most)}"
+    gone = f"base {laid}" if least + 1 == laid else f"bases {span(least + 1, laid)}"
     return f"From set {first} on there is no card for {gone}"
 
 
-def _shorter(bases: Bases) -> str:
-    gone = without_card(bases)
+def _first_without(bases: Bases, laid: int) -> int | None:
+    """Return the number of the first set with fewer cards than bases are laid out, if there is one.
+
+    No set has more cards than the one before it.
+    """
+    return next((n for n, items in enumerate(bases.sets, start=1) if len(items) < laid), None)
+
+
+def _shorter(bases: Bases, laid: int) -> str:
+    gone = without_card(bases, laid)
     if not gone:
         return ""
     return f"{gone}, as the questions do not divide evenly: take the old card away."

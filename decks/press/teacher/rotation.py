@@ -81,7 +81,7 @@ def _other_sets(bases: Bases, seconds: float) -> str:
 
 def _resting(bases: Bases) -> str:
     """Say what a group does at a base for which a later set has no card."""
-    gone = without_card(bases)
+    gone = without_card(bases, len(bases.sets[0]))
     return f"{gone}: whoever comes there waits for the signal." if gone else ""
 
 

@@ -153,15 +153,23 @@ def _answer(deck: Deck) -> str:
 def _next_set(deck: Deck, bases: Bases) -> str:
     used, minutes = sets_today(deck, bases)
     at = listed([str(minutes * n) for n in range(1, used)], "and")
-    crowd_ = _crowd(deck, bases)
     where = "on the old cards, number on number"
     if deck.recipe.sides is Sides.TENT:
         where = "in front of the old cards, number by number"
-    plan = " The base plan says when to take a base away or add one."
     return (
         f"After {at} minutes give the stop signal. Two students lay the next pile {where}. Then "
-        f"“Go” again.{plan if crowd_.last < crowd_.first else ''}"
+        f"“Go” again.{_plan_says(deck, bases)}"
     )
+
+
+def _plan_says(deck: Deck, bases: Bases) -> str:
+    """Return what the base plan says of bases that go, where any do."""
+    crowd_ = _crowd(deck, bases)
+    if crowd_.last < crowd_.first:
+        return " The base plan says when to take a base away or add one."
+    last = sets_today(deck, bases)[0] - 1
+    lacking = len(bases.sets[last]) < crowd_.first
+    return " The base plan says when to take a base away." if lacking else ""
 
 
 def _end(deck: Deck) -> str:

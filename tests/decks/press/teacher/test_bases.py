@@ -122,6 +122,23 @@ def test_a_base_that_later_sets_have_no_card_for_is_explained():
     assert "there is no card" not in said(stations(24, rounds=3), base_plan)
 
 
+def test_a_base_that_goes_with_the_next_set_is_not_said_to_stay():
+    # 32 students stand at all six bases, at first as at last; the second set has five cards
+    told = said(stations(11, rounds=2, students=32), base_plan)
+    assert "With 6 bases none is taken away before set 2. " in told
+    assert "From set 2 on there is no card for base 6" in told
+    assert "taken away before set 3. " in said(stations(17, rounds=3, students=32), base_plan)
+
+
+def test_a_base_that_is_not_laid_out_is_not_taken_away():
+    # six students want two bases of five
+    deck = stations(9, rounds=2, students=6)
+    assert "lay out cards 1 and 2" in said(deck, base_plan)
+    assert "there is no card" not in said(deck, base_plan)
+    assert "With 2 bases none is taken away. " in said(deck, base_plan)
+    assert "there is no card for base 5: whoever comes there waits" in said(deck, rotation)
+
+
 def test_cards_that_are_more_than_the_class_needs_wait():
     told = said(stations(24, rounds=1), base_plan)
     assert "lay out cards 1 to 9" in told

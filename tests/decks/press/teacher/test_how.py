@@ -345,7 +345,13 @@ def test_the_next_set_of_tents_is_put_before_the_old_one():
 def test_the_base_plan_is_said_to_tell_of_taking_bases_away_only_where_it_does():
     # 10 sets of 3 for 24 students: three bases at first as at last
     assert "take a base away" not in words(deck_for(Activity.STATIONS, rounds=10))
-    assert "take a base away" in words(deck_for(Activity.STATIONS))
+    assert "take a base away or add one" in words(deck_for(Activity.STATIONS))
+    # 32 students at all six bases; the second set has five cards
+    uneven = words(deck_for(Activity.STATIONS, items=ASKED[:11], rounds=2, students=32))
+    assert "The base plan says when to take a base away. " in uneven
+    # two bases of five are laid out, so that none goes
+    few = words(deck_for(Activity.STATIONS, items=ASKED[:9], rounds=2, students=6))
+    assert "take a base away" not in few
 
 
 def test_one_base_is_not_told_of_others():
