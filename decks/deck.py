@@ -7,7 +7,7 @@ from msgspec import Struct, field
 
 from cards.item import Item
 from decks.card import Card
-from decks.recipe import Activity, Dealing, Recipe
+from decks.recipe import Activity, Recipe
 from decks.team import Team
 
 if TYPE_CHECKING:
@@ -67,9 +67,11 @@ class Deck(Struct, frozen=True):
 
     @property
     def has_copies(self) -> bool:
-        """Whether there are several teams, and each has all the items under the same labels."""
-        alike = self.recipe.deal is Dealing.COPIES and self.owners == self.recipe.teams
-        return alike and len(self.owners) > 1
+        """Whether there are several teams, and each has the same items under the same labels."""
+        if self.owner_word != "team" or not self.hands[1:]:
+            return False
+        first, *others = ([(card.label, card.item) for card in hand] for hand in self.hands)
+        return all(hand == first for hand in others)
 
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""

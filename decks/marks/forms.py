@@ -38,15 +38,9 @@ class Blank(Struct, frozen=True, order=True):
     number: int
 
 
-def has_same_cards(deck: Deck) -> bool:
-    """Say whether every pile holds the same items under the same labels."""
-    hands = [[(card.label, card.item.key) for card in hand] for hand in deck.hands]
-    return len(hands) > 1 and all(hand == hands[0] for hand in hands)
-
-
 def tally_rows(deck: Deck) -> tuple[TallyRow, ...]:
     """Return the rows of the tally: one a card, pile by pile; one an item for copies."""
-    same = has_same_cards(deck)
+    same = deck.has_copies
     words = deck.recipe.activity is Activity.COLLECT
     return tuple(
         TallyRow(

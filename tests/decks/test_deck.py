@@ -1,6 +1,7 @@
 """Decks: labels, hands and guides, from items alone."""
 
 import pytest
+from msgspec.structs import replace
 from support.items import item
 
 from cards.item import Kind, Level
@@ -38,6 +39,14 @@ def test_a_deck_has_copies_where_every_team_has_all_cards():
     assert not deck().has_copies
     assert not deck(deal=Dealing.COPIES, teams=1).has_copies
     assert not deck(deal=Dealing.COPIES, activity=Activity.STATIONS).has_copies
+
+
+def test_groups_that_have_the_one_text_in_shares_have_the_same_cards():
+    details = [replace(each, kind=Kind.DETAIL, topic="Tides") for each in ITEMS]
+    settings = {"activity": Activity.ORGANIZER, "deal": Dealing.SHARES}
+    assert deck(details, **settings).has_copies
+    two = [replace(each, topic=f"Text {n % 2}") for n, each in enumerate(details)]
+    assert not deck(two, **settings).has_copies
 
 
 def test_labels_say_nothing_of_the_level():

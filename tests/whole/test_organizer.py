@@ -2,6 +2,7 @@
 
 import re
 
+import openpyxl
 import pytest
 from support.lesson import HEADINGS, TEAMS, cards_in, lesson, pieces_of, plain
 from support.workbooks import fill
@@ -37,6 +38,17 @@ def test_the_key_agrees_with_the_cards_of_every_group(deal):
     starts = [told.index(plain(f"{heading} cards")) for heading in HEADINGS]
     for heading, start, end in zip(HEADINGS, starts, [*starts[1:], len(told)], strict=True):
         assert all(plain(detail) in told[start:end] for detail in HEADINGS[heading])
+
+
+def test_groups_with_the_one_text_have_one_tally_and_one_list_of_answers():
+    folder = lesson(activity="organizer", deal="shares", sides="fronts")
+    listed = plain(" ".join(piece for page in pieces_of(folder / "answers.pdf") for piece in page))
+    assert plain("the same for every team") in listed
+    assert not [team for team in TEAMS if plain(team) in listed]
+    assert sum(listed.count(plain(heading)) for heading in HEADINGS) == len(DETAILS)
+    tally = openpyxl.load_workbook(folder / "marks.xlsx")["Tally"]
+    told = [cell.value for row in tally.iter_rows() for cell in row if cell.value in DETAILS]
+    assert sorted(told) == sorted(DETAILS)
 
 
 @pytest.mark.parametrize("support", ["bank", "hints", "none"])

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from cards.place import column_letters
 from decks.deck import Deck
-from decks.marks.forms import TALLY_SHEET, has_same_cards, tally_rows
+from decks.marks.forms import TALLY_SHEET, tally_rows
 from decks.marks.sheet import cells
 from decks.marks.sheet.cells import HEADED
 from decks.marks.sheet.styles import SHARE, SUM_LABEL, result
@@ -32,7 +32,7 @@ def add_tally_sheet(book: Book, deck: Deck) -> None:
     sheet = book.add_sheet(TALLY_SHEET)
     cells.top(sheet, f"What was right: {deck.name}", DIRECTIONS)
     headings = [("Card", 9.0), (deck.owner_word.capitalize(), 16.0), ("On the card", 66.0)]
-    if has_same_cards(deck):
+    if deck.has_copies:
         del headings[1]
     for column, (text, width) in enumerate(headings, start=1):
         cells.heading(sheet, column, text, width=width, filled_in=False)
