@@ -12,13 +12,14 @@ from decks.lesson.crowd import crowd
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.base_words import how_hard, most_get, steps
 from decks.press.teacher.keys import FIGURE, title_block
-from decks.press.teacher.table import Column, cell, continued, table
+from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
     BODY,
     HEADING,
     NOTE,
     STRONG,
     Style,
+    continued,
     panel,
     paragraph,
     side_by_side,

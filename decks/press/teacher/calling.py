@@ -2,8 +2,6 @@
 
 from collections.abc import Sequence
 
-from msgspec.structs import replace
-
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Image
@@ -16,17 +14,14 @@ from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
     BODY,
-    HEADING,
     NOTE,
     TEXT_ASCENT,
     Style,
-    gap,
+    continued,
+    headed_with,
     panel,
     paragraph,
-    side_by_side,
-    swatch,
     under_one_another,
-    width_of,
 )
 from decks.recipe import Points, Recipe
 from decks.words import counted
@@ -89,15 +84,11 @@ def points_told(points: Points) -> str:
 def _round(deck: Deck, number: int, calls: Sequence[Call], width: float) -> list[Block]:
     columns = _columns(width)
     rows = [[_label(call), *_cells(call, columns, deck.recipe)] for call in calls]
-    start, *rest = table(columns, rows)
     name = deck.owners[number].name
-    head = _head(name, number, f"{counted(len(calls), 'question')}, {told(calls)}", width)
-    again = under_one_another([_head(name, number, "continued", width), gap(8), start.frame])
-    together = {0, len(rest) - 2} - {len(rest) - 1}
+    about = f"{counted(len(calls), 'question')}, {told(calls)}"
     return [
-        Block(head, space=22, with_next=True),
-        start,
-        *(replace(row, head=again, with_next=n in together) for n, row in enumerate(rest)),
+        Block(headed_with(name, about, number, width), space=22, with_next=True),
+        *table(columns, rows, named=continued(name, number, width)),
     ]
 
 
@@ -109,13 +100,6 @@ def _columns(width: float) -> list[Column]:
         Column("Accept", 0.24 * room),
         Column("Then all together", 0.32 * room, gap=0),
     ]
-
-
-def _head(name: str, number: int, about: str, width: float) -> Frame:
-    left = width_of(name, HEADING) + 12
-    note = paragraph(about, width - 18 - left, NOTE, first=TEXT_ASCENT * HEADING.size)
-    words = side_by_side([(0, paragraph(name, left, HEADING)), (left, note)], width - 18)
-    return side_by_side([(0, swatch(number, height=words.height)), (18, words)], width)
 
 
 def _label(call: Call) -> Frame:

@@ -10,7 +10,7 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled
 from decks.press.cards.arranging import as_printed, styled_of
-from decks.press.teacher.table import Column, cell, continued, table
+from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
     BODY,
     NOTE,
@@ -18,6 +18,7 @@ from decks.press.type.setting import (
     SUBTITLE,
     TITLE,
     Style,
+    continued,
     headed,
     paragraph,
     under_one_another,

@@ -9,7 +9,6 @@ from decks.layout.frame import Frame
 from decks.layout.runs import Styled
 from decks.press.type.setting import (
     HEAD,
-    HEADING,
     NOTE,
     TEXT_ASCENT,
     Style,
@@ -17,14 +16,11 @@ from decks.press.type.setting import (
     paragraph,
     ruled,
     side_by_side,
-    swatch,
     under_one_another,
-    width_of,
 )
 
 ROW_AIR = 5.0
 BETWEEN = 12.0
-BESIDE_SWATCH = 18.0
 SMALL = 160.0
 """A table that is not higher, in points, is not parted: about a quarter of a page."""
 
@@ -72,22 +68,6 @@ def table(
     small = sum(block.space + block.frame.height for block in blocks) <= SMALL
     first = len(blocks) if small else 3
     return kept_at_the_ends(blocks, first=first, last=2 + len(notes))
-
-
-def continued(name: str, team: int | None, width: float) -> Frame:
-    """Return what stands where a table goes on: whose it is, with a piece of the team's ribbon."""
-    start = 0.0 if team is None else BESIDE_SWATCH
-    room = width - start
-    left = min(width_of(name, HEADING) + BETWEEN, 0.8 * room)
-    words = side_by_side(
-        [
-            (0, paragraph(name, left, HEADING)),
-            (left, paragraph("continued", room - left, NOTE, first=TEXT_ASCENT * HEADING.size)),
-        ],
-        room,
-    )
-    ribbon = [] if team is None else [(0.0, swatch(team, height=words.height))]
-    return side_by_side([*ribbon, (start, words)], width)
 
 
 def cell(column: Column, *texts: tuple[str | Styled, Style]) -> Frame:

@@ -22,6 +22,8 @@ TEXT_DESCENT = 0.25
 
 It is set wider than the few words on a card: see `layout/fitting.py`."""
 PANEL_PADDING = 11
+BESIDE_SWATCH = 18
+BESIDE_HEADING = 12
 
 
 class Style(Struct, frozen=True):
@@ -167,8 +169,25 @@ def swatch(team: int, *, width: float = 9, height: float = 20) -> Frame:
 
 def headed(name: str, owner: int, width: float) -> Frame:
     """Return the heading of what belongs to one owner, with a piece of the owner's ribbon."""
-    words = paragraph(name, width - 18, HEADING)
-    return side_by_side([(0, swatch(owner, height=words.height)), (18, words)], width)
+    words = paragraph(name, width - BESIDE_SWATCH, HEADING)
+    ribbon = swatch(owner, height=words.height)
+    return side_by_side([(0, ribbon), (BESIDE_SWATCH, words)], width)
+
+
+def headed_with(name: str, about: str, owner: int | None, width: float) -> Frame:
+    """Return a heading with a note beside it, and a piece of the owner's ribbon, if it has one."""
+    start = 0 if owner is None else BESIDE_SWATCH
+    room = width - start
+    left = min(width_of(name, HEADING) + BESIDE_HEADING, 0.8 * room)
+    note = paragraph(about, room - left, NOTE, first=TEXT_ASCENT * HEADING.size)
+    words = side_by_side([(0, paragraph(name, left, HEADING)), (left, note)], room)
+    ribbon = [] if owner is None else [(0, swatch(owner, height=words.height))]
+    return side_by_side([*ribbon, (start, words)], width)
+
+
+def continued(name: str, owner: int | None, width: float) -> Frame:
+    """Return what stands where something goes on to another page: what it is and whose."""
+    return headed_with(name, "continued", owner, width)
 
 
 def gap(height: float) -> Frame:

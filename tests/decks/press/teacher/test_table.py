@@ -4,8 +4,8 @@ import pytest
 
 from decks.layout.flow import Block, flow
 from decks.layout.frame import Frame, Placed, Ribbon, Text
-from decks.press.teacher.table import Column, cell, continued, table
-from decks.press.type.setting import BODY
+from decks.press.teacher.table import Column, cell, table
+from decks.press.type.setting import BODY, continued
 
 COLUMNS = [Column("Blank", 60), Column("Clue", 240)]
 WIDTH = 300
