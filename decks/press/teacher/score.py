@@ -6,14 +6,12 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from decks.deck import Deck
-from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Line, Placed, Text, Thing
 from decks.layout.units import mm
 from decks.lesson import Called
 from decks.press.teacher.keys import title_block
-from decks.press.type.fonts import measure
-from decks.press.type.setting import Style, line_of, swatch, width_of
+from decks.press.type.setting import Style, line_of, swatch, upright, width_of
 from decks.recipe import Points
 
 NAME = Style(10, strong=True)
@@ -127,32 +125,24 @@ def _plan(deck: Deck, ways: tuple[Way, ...], width: float) -> Plan:
 
 def _head(plan: Plan) -> Frame:
     """Return the teams' names with their ribbons, and the letters of their places."""
-    upright = any(width_of(name, NAME) > plan.each - RIBBON - 8 for name in plan.names)
-    top = min(LONGEST_NAME, max(width_of(name, NAME) for name in plan.names)) if upright else 14
+    turn = any(width_of(name, NAME) > plan.each - RIBBON - 8 for name in plan.names)
+    top = min(LONGEST_NAME, max(width_of(name, NAME) for name in plan.names)) if turn else 14
     letters = HEAD_ROW if plan.ways else 8.0
-    height = letters + top + (26 if upright else 4)
+    height = letters + top + (26 if turn else 4)
     things: list[Thing] = [Line(0, 0.5, plan.width, 0.5, 0.6, "frame")]
     for team, name in enumerate(plan.names):
-        ribbon = swatch(plan.first_ribbon + team, width=RIBBON, height=20 if upright else 14)
+        ribbon = swatch(plan.first_ribbon + team, width=RIBBON, height=20 if turn else 14)
         middle = plan.x(team) + plan.places / 2
-        if upright:
+        if turn:
             things.append(Placed(middle - RIBBON / 2, letters, ribbon))
-            things.append(_turned(name, middle, letters + 24))
+            turned = upright(name, NAME, longest=LONGEST_NAME)
+            things.append(Placed(middle - turned.width / 2, letters + 24, turned))
         else:
             left = middle - (RIBBON + 5 + width_of(name, NAME)) / 2
             things.append(Placed(left, letters + 1, ribbon))
             things.append(line_of(name, NAME, x=left + RIBBON + 5, y=letters + 4.5))
         things += _letters(plan, team)
     return Frame(plan.width, height, tuple(things))
-
-
-def _turned(name: str, middle: float, foot: float) -> Placed:
-    """Return a name that reads upwards, its middle line at `middle`, from `foot` on."""
-    said = shorten(name, LONGEST_NAME / NAME.size, measure=measure, strong=True)
-    long = width_of(said, NAME)
-    frame = Frame(long, NAME.size, (line_of(said, NAME, y=0.16 * NAME.size),))
-    # the frame is turned about its own centre
-    return Placed(middle - long / 2, foot + long / 2 - NAME.size / 2, frame, rotation=90)
 
 
 def _letters(plan: Plan, team: int) -> list[Text]:
