@@ -1,10 +1,12 @@
-"""The answers as a list, for cards without backs: one for whoever checks a team.
+"""The answers as a list, for cards without backs: one for whoever checks.
 
 It stands in the order of the labels, which is the order of the piles. Only the label and the
 answer are told: the card that is held up shows its own prompt.
 """
 
 from collections.abc import Sequence
+
+from msgspec.structs import replace
 
 from decks.deck import Card, Deck
 from decks.layout.flow import Block
@@ -19,6 +21,7 @@ from decks.press.type.setting import (
     SUBTITLE,
     TITLE,
     Style,
+    continued,
     headed,
     paragraph,
     ruled,
@@ -48,10 +51,15 @@ def answer_pages(deck: Deck) -> list[Frame]:
     across = _columns(deck, width)
     blocks = [Block(_title(deck, width))]
     for team, hand in enumerate(deck.hands[:1] if deck.has_copies else deck.hands):
-        head = [] if deck.has_copies else [_head(deck, team, width)]
+        name = "" if deck.has_copies else deck.owners[team].name
         each = (width + BETWEEN) / across - BETWEEN
         entries = [_entry(card, each, deck.recipe) for card in hand]
-        blocks += _list(entries, width, across, head)
+        rows = _list(entries, width, across)
+        if name:
+            head = Block(headed(name, team, width), space=20, with_next=True)
+            again = continued(name, team, width)
+            rows = [head, *(replace(row, head=again) for row in rows)]
+        blocks += rows
     return pages(blocks, paper, foot=foot_of(deck, "answers"))
 
 
@@ -62,7 +70,9 @@ def _columns(deck: Deck, width: float) -> int:
 
 
 def _title(deck: Deck, width: float) -> Frame:
-    whose = "the same for every team" if deck.has_copies else "for whoever checks the team"
+    whose = "for whoever checks the team" if deck.owner_word == "team" else "for whoever checks"
+    if deck.has_copies:
+        whose = "the same for every team"
     return under_one_another(
         [
             paragraph(f"Answers: {deck.recipe.title}", width, TITLE),
@@ -72,19 +82,12 @@ def _title(deck: Deck, width: float) -> Frame:
     )
 
 
-def _head(deck: Deck, team: int, width: float) -> Frame:
-    return headed(deck.owners[team].name, team, width)
-
-
-def _list(
-    entries: Sequence[Frame], width: float, across: int, head: Sequence[Frame]
-) -> list[Block]:
+def _list(entries: Sequence[Frame], width: float, across: int) -> list[Block]:
     """Return a team's answers in columns, read downwards, in parts that stay together."""
     blocks = []
     for start in range(0, len(entries), across * LINES_DOWN):
         part = entries[start : start + across * LINES_DOWN]
         down = -(-len(part) // across)
-        blocks += [Block(frame, space=20, with_next=True) for frame in head if not start]
         blocks += [
             Block(
                 _row(part[n::down], width, across),

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from cards.item import Item
 from decks.deck import Deck
-from decks.layout.flow import Block
+from decks.layout.flow import Block, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.lesson import Story, Telling
 from decks.press.cards.faces import styled_of
@@ -15,6 +15,7 @@ from decks.press.type.setting import (
     HEADING,
     NOTE,
     STRONG,
+    continued,
     gap,
     paragraph,
     ruled,
@@ -45,7 +46,8 @@ def organizing_key(deck: Deck, telling: Telling, width: float) -> list[Block]:
     for story, teams in texts:
         blocks.append(_text_head(deck, story, teams, width))
         for heading, items in story.headings:
-            blocks += _heading(heading, items, labels[teams[0]], deck, width)
+            named = _named(deck, story, teams, heading, width)
+            blocks += _heading(named, items, labels[teams[0]], deck, width)
     return blocks
 
 
@@ -59,22 +61,42 @@ def groups_of(telling: Telling) -> list[tuple[Story, list[int]]]:
 
 
 def _text_head(deck: Deck, story: Story, teams: Sequence[int], width: float) -> Block:
-    everyone = len(teams) == len(deck.owners) > 1
-    names = listed([deck.owners[team].name for team in teams], "and")
+    everyone = _is_for_all(deck, teams)
     ribbons = [] if everyone else [(n * BESIDE, swatch(team)) for n, team in enumerate(teams)]
     start = len(ribbons) * BESIDE + (4 if ribbons else 0)
     words = under_one_another(
         [
-            paragraph(story.topic or "A text without a name", width - start, HEADING),
-            paragraph(f"for {'every group' if everyone else names}", width - start, NOTE),
+            paragraph(_name(story), width - start, HEADING),
+            paragraph(
+                f"for {'every group' if everyone else _groups(deck, teams)}", width - start, NOTE
+            ),
         ],
         gap=2,
     )
     return Block(side_by_side([*ribbons, (start, words)], width), space=20, with_next=True)
 
 
+def _named(deck: Deck, story: Story, teams: Sequence[int], heading: str, width: float) -> Frame:
+    """Return what says, where the details of a heading go on, of which text and whose they are."""
+    whose = [] if _is_for_all(deck, teams) else [_groups(deck, teams)]
+    ribbon = teams[0] if whose and len(teams) == 1 else None
+    return continued(" · ".join([*whose, _name(story), heading]), ribbon, width)
+
+
+def _is_for_all(deck: Deck, teams: Sequence[int]) -> bool:
+    return len(teams) == len(deck.owners) > 1
+
+
+def _groups(deck: Deck, teams: Sequence[int]) -> str:
+    return listed([deck.owners[team].name for team in teams], "and")
+
+
+def _name(story: Story) -> str:
+    return story.topic or "A text without a name"
+
+
 def _heading(
-    heading: str, items: Sequence[Item], labels: dict[Item, str], deck: Deck, width: float
+    named: Frame, items: Sequence[Item], labels: dict[Item, str], deck: Deck, width: float
 ) -> list[Block]:
     """Return a heading over its details, in the order of their labels."""
     by_label = sorted(items, key=lambda item: int(labels[item]))
@@ -82,11 +104,9 @@ def _heading(
     told = f"{'card' if len(numbers) == 1 else 'cards'} {listed(numbers, 'and')}"
     head = ruled(_head(items[0], told, deck, width), tone="frame")
     columns = [Column("Card", LABEL), Column("Detail", width - LABEL)]
-    rows = [
-        Block(_row(columns, labels[item], item, deck), head=_again(heading, width))
-        for item in by_label
-    ]
-    return [Block(head, space=12, with_next=True), *rows]
+    again = under_one_another([named, gap(ROW_AIR)])
+    rows = [Block(_row(columns, labels[item], item, deck), head=again) for item in by_label]
+    return kept_at_the_ends([Block(head, space=12), *rows], first=3, last=2)
 
 
 def _head(first: Item, told: str, deck: Deck, width: float) -> Frame:
@@ -97,11 +117,6 @@ def _head(first: Item, told: str, deck: Deck, width: float) -> Frame:
         (room, paragraph(told, width - room, NOTE, first=0.8 * STRONG.size)),
     ]
     return side_by_side(cells, width, above=ROW_AIR, below=ROW_AIR)
-
-
-def _again(heading: str, width: float) -> Frame:
-    """Return what stands over the details of a heading that go on to another page."""
-    return under_one_another([paragraph(f"{heading}, more", width, NOTE), gap(ROW_AIR)])
 
 
 def _row(columns: Sequence[Column], label: str, item: Item, deck: Deck) -> Frame:

@@ -67,8 +67,24 @@ def test_details_that_go_on_to_another_page_have_their_heading_again():
     deck = organizer_deck({"Shore": headed(Weed=60)})
     pages = pages_of(deck, organizing_key)
     assert len(pages) > 1
-    assert all("Weed, more" in words([page]) for page in pages[1:])
+    assert all("Shore · Weed continued" in words([page]) for page in pages[1:])
     assert all(is_on_page(page) for page in pages)
+
+
+def test_details_that_go_on_say_of_which_text_and_whose_they_are():
+    many = {f"Text {n}": headed(Weed=60 + n) for n in range(4)}
+    pages = pages_of(organizer_deck(many, deal=Dealing.SHARES), organizing_key)
+    tops = [[text.text for text, _x, _y in things(page, Text)][:2] for page in pages]
+    assert ["Otter · Text 1 · Weed", "continued"] in tops
+    assert ["Heron · Text 0 · Weed", "continued"] in tops
+    shared = organizer_deck({"": headed(Weed=60)}, deal=Dealing.SHARES)
+    assert "A text without a name · Weed continued" in words(pages_of(shared, organizing_key))
+
+
+@pytest.mark.parametrize("count", range(30, 50))
+def test_the_last_detail_of_a_heading_has_another_before_it(count):
+    pages = pages_of(organizer_deck({"Shore": headed(Weed=count)}), organizing_key)
+    assert all(words([page]).count("Weed says") != 1 for page in pages)
 
 
 @pytest.mark.parametrize("paper", [PaperName.LETTER, PaperName.A4])
