@@ -8,7 +8,7 @@ from decks.lesson import Bases
 from decks.lesson.crowd import crowd
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
 from decks.press.teacher.base_words import without_card
-from decks.press.teacher.how.counts import where_answers_are
+from decks.press.teacher.how.stations import how_checked
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
 from decks.press.type.setting import HEADING, NOTE, STRONG, TEXT_ASCENT, Style, paragraph, width_of
@@ -57,9 +57,9 @@ def _how(deck: Deck, bases: Bases) -> str:
     seconds = 60 * deck.recipe.minutes / stops
     return (
         f"{_all_out(deck, len(bases.sets[0]))}"
-        "Each group starts at the base in its first column. At the base they read, agree, answer "
-        f"and look at {where_answers_are(deck)}; at the signal all walk on together, one column to "
-        "the right. "
+        "Each group starts at the base in its first column. At the base they read, agree and "
+        f"answer, then {how_checked(deck)}; at the signal all walk on together, one column to the "
+        "right. "
         f"{counted(stops, 'stop')} in {counted(deck.recipe.minutes, 'minute')} are "
         f"{_time(seconds)} each, with the walk. {_other_sets(bases, seconds)}"
     )

@@ -136,16 +136,19 @@ def _start(deck: Deck, bases: Bases) -> str:
     )
 
 
-def _answer(deck: Deck) -> str:
+def how_checked(deck: Deck) -> str:
+    """Say how one finds out at a base whether an answer is right."""
     if deck.recipe.sides is Sides.FRONTS:
-        check = "ask whoever holds answers.pdf"
-    elif deck.recipe.sides is Sides.TENT:
-        check = "look at the other side"
-    else:
-        check = "turn the card and look"
+        return "ask whoever holds answers.pdf"
+    if deck.recipe.sides is Sides.TENT:
+        return "look at the other side"
+    return "turn the card and look"
+
+
+def _answer(deck: Deck) -> str:
     return (
-        f"At the base read the question, say the answer aloud, {check}. Right: a stroke on "
-        "your slip, once for every card. Not right: say it again from "
+        f"At the base read the question, say the answer aloud, {how_checked(deck)}. Right: a "
+        "stroke on your slip, once for every card. Not right: say it again from "
         f"{where_answers_are(deck)}; that makes safe too, without a stroke."
     )
 

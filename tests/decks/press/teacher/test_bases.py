@@ -234,6 +234,18 @@ def test_who_goes_round_is_told_what_a_base_without_a_card_is_for():
     assert "there is no card" not in said(stations(24, rounds=3), rotation)
 
 
+@pytest.mark.parametrize(
+    ("sides", "checked"),
+    [
+        (Sides.FRONTS, "then ask whoever holds answers.pdf; at the signal"),
+        (Sides.TENT, "then look at the other side; at the signal"),
+        (Sides.DUPLEX, "then turn the card and look; at the signal"),
+    ],
+)
+def test_who_goes_round_is_told_where_the_answer_is(sides, checked):
+    assert checked in said(stations(rounds=3, sides=sides), rotation)
+
+
 def test_one_group_goes_round_by_itself():
     assert "1 group goes round 8 bases" in said(stations(8, teams=1, rounds=1), rotation)
 
