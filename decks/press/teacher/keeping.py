@@ -17,6 +17,9 @@ from decks.press.type.setting import (
 from decks.recipe import Activity, Sides
 
 FIGURES = Style(11)
+NOT_TYPED = frozenset('"$`\\!')
+"""What a shell takes for something else than itself even between quotation marks."""
+
 TICKS = 5
 TICK = 12.0
 """A pile is counted after each of so many lessons, in a square of so many points."""
@@ -115,13 +118,21 @@ def _again(deck: Deck) -> str:
 
 
 def _cards_named(deck: Deck) -> str:
-    """Return how cards of this deck are named, by those at the ends of its first pile."""
-    number, hand = next((number, hand) for number, hand in enumerate(deck.hands) if hand)
+    """Return how cards of this deck are named, by those at the ends of a pile.
+
+    Of the owners it is the first whose name can be typed between quotation marks. Where no owner's
+    can, none is named.
+    """
+    piles = [
+        (owner.name, hand) for owner, hand in zip(deck.owners, deck.hands, strict=True) if hand
+    ]
+    typed = [pile for pile in piles if not NOT_TYPED.intersection(pile[0])]
+    name, hand = (typed or piles)[0]
     named = f"--cards {','.join(dict.fromkeys([hand[0].label, hand[-1].label]))}"
     labels = [card.label for card in deck.cards]
-    if len(set(labels)) == len(labels):
+    if len(set(labels)) == len(labels) or not typed:
         return named
-    return f'{named} --team "{deck.owners[number].name}"'
+    return f'{named} --team "{name}"'
 
 
 def _marks(deck: Deck) -> str:

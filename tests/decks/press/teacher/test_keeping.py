@@ -14,10 +14,10 @@ from decks.recipe import Activity, Dealing, GuideFor, Recipe, Sides
 from decks.team import make_teams
 
 
-def deck_of(activity=Activity.REVIEW, count=12, *, teams=3, **settings):
+def deck_of(activity=Activity.REVIEW, count=12, *, teams=3, names=TEAMS, **settings):
     kind = Kind.DETAIL if activity is Activity.ORGANIZER else Kind.VOCABULARY
     recipe = Recipe(
-        "Shore", make_teams(TEAMS[:teams], [None] * teams), activity=activity, **settings
+        "Shore", make_teams(names[:teams], [None] * teams), activity=activity, **settings
     )
     items = [card(n, n % 3 + 1, kind=kind) for n in range(count)]
     return make_deck(recipe, items, number=1, seed="s")
@@ -39,6 +39,17 @@ def test_the_cards_that_are_named_are_of_this_deck_and_of_one_pile(activity, dea
         owners = [deck.owners[card.owner].name for card in deck.cards if card.label == label]
         assert owners == [owners[0]] if not team else team in owners
     assert bool(team) == (len({card.label for card in deck.cards}) < len(deck.cards))
+
+
+@pytest.mark.parametrize("sign", ['"', "$", "`", "\\", "!"])
+def test_no_command_is_printed_that_a_shell_would_read_otherwise(sign):
+    awkward, other = [f"The {sign}best{sign} {bird}s" for bird in TEAMS[:2]]
+    copies = {"deal": Dealing.COPIES, "teams": 2}
+    assert '(--cards 1,12 --team "Dunlin")' in said(deck_of(names=[awkward, "Dunlin"], **copies))
+    assert "(--cards 1,12)" in said(deck_of(names=[awkward, other], **copies))
+    assert '(--cards 1,12 --team "D’Arcy & 1 > 0")' in said(
+        deck_of(names=["D’Arcy & 1 > 0", awkward], **copies)
+    )
 
 
 @pytest.mark.parametrize(
