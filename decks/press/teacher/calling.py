@@ -10,6 +10,7 @@ from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, told
 from decks.press.cards.arranging import SHARP, as_printed, fitted
+from decks.press.teacher.how.counts import earned
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
@@ -69,16 +70,13 @@ def call_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
 
 def points_told(points: Points) -> str:
     """Say what a team earns for a question."""
-    parts = [
-        (points.right, "for a right answer"),
-        (points.first, "for being right and first"),
-        (points.together, "for moving together, each in their own way"),
+    ways = [
+        (points.right, "{} for a right answer"),
+        (points.first, "{} for being right and first"),
+        (points.together, "{} for moving together, each in their own way"),
     ]
-    earned = [(number, what) for number, what in parts if number]
-    if not earned:
-        return "No points are counted."
-    told = [f"{number} {'more ' if n else ''}{what}" for n, (number, what) in enumerate(earned)]
-    return f"Points: {' · '.join(told)}."
+    said = " · ".join(earned(ways))
+    return f"{said}." if said else "No points are counted."
 
 
 def _round(deck: Deck, number: int, calls: Sequence[Call], width: float) -> list[Block]:

@@ -123,6 +123,15 @@ def helped(deck: Deck) -> str:
 NO_POINTS = "No points are counted: what counts is what everyone can say now."
 
 
+def earned(ways: Sequence[tuple[int, str]]) -> list[str]:
+    """Return each way to earn points, its number in the place of `{}`: after others it is more."""
+    there = [(number, way) for number, way in ways if number]
+    return [
+        way.format(f"{number} more" if n else points(number))
+        for n, (number, way) in enumerate(there)
+    ]
+
+
 def points(number: int) -> str:
     """Return a number of points: `1 point`, `2 points`."""
     return counted(number, "point")

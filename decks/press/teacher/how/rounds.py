@@ -9,8 +9,8 @@ from decks.press.teacher.how.counts import (
     a_team,
     answers_needed,
     cards_made,
+    earned,
     lost,
-    points,
     spread,
     where_answers_are,
 )
@@ -112,17 +112,13 @@ def _write(deck: Deck) -> str:
 def _counts(deck: Deck) -> str:
     if not _counts_points(deck):
         return NO_POINTS
-    earned = deck.recipe.points
+    counted_for = deck.recipe.points
     ways = [
-        (earned.right, "Right: {}."),
-        (earned.first, "Right and first down: {}."),
-        (earned.together, "Moved together, each in their own way: {}, right or not."),
+        (counted_for.right, "Right: {}."),
+        (counted_for.first, "Right and first down: {}."),
+        (counted_for.together, "Moved together, each in their own way: {}, right or not."),
     ]
-    told: list[str] = []
-    for number, way in ways:
-        if number:
-            told.append(way.format(f"{number} more" if told else points(number)))
-    return " ".join([*told, "Write them down before the next call."])
+    return " ".join([*earned(ways), "Write them down before the next call."])
 
 
 def _end(deck: Deck, called: Called) -> str:

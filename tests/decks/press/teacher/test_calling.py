@@ -141,16 +141,16 @@ def test_the_cautions_stand_before_the_first_call():
         (
             Points(),
             (
-                "Points: 1 for a right answer · 1 more for being right and first · "
+                "1 point for a right answer · 1 more for being right and first · "
                 "1 more for moving together, each in their own way."
             ),
         ),
-        (Points(2, 0, 0), "Points: 2 for a right answer."),
-        (Points(0, 1, 0), "Points: 1 for being right and first."),
+        (Points(2, 0, 0), "2 points for a right answer."),
+        (Points(0, 1, 0), "1 point for being right and first."),
         (
             Points(0, 1, 2),
             (
-                "Points: 1 for being right and first · "
+                "1 point for being right and first · "
                 "2 more for moving together, each in their own way."
             ),
         ),
