@@ -9,7 +9,7 @@ from decks.lesson import Bases
 from decks.lesson.bases import repeats_at_bases
 from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import span
-from decks.press.teacher.how.stations import sets_today
+from decks.press.teacher.how.stations import keep_others, sets_today
 from decks.recipe import Sides
 from decks.words import counted, listed
 
@@ -91,7 +91,7 @@ def _change(deck: Deck, bases: Bases) -> str:
         f"{when}, everyone stands. Two students go round with the next pile and put each card "
         f"{place} the old one with the same number."
     )
-    others = f"The time is for {counted(used, 'set')} of {number}; keep the others for another day."
+    others = f"The time is for {counted(used, 'set')} of {number}; {keep_others(number - used)}."
     laid = crowd(deck.recipe.students, len(bases.sets[0])).first
     told = [how, _asks(bases), _shorter(bases, laid), others if used < number else ""]
     return " ".join(filter(None, told))

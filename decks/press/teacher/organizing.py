@@ -37,10 +37,9 @@ def organizing_key(deck: Deck, telling: Telling, width: float) -> list[Block]:
     """Return the key to the details: text by text, heading by heading, with the cards' labels."""
     texts = groups_of(telling)
     headings = sum(len(story.headings) for story, _teams in texts)
-    subtitle = (
-        f"{counted(len(texts), 'text')}, {counted(headings, 'heading')}; in every group a text’s "
-        "cards have the same numbers"
-    )
+    shared = any(len(teams) > 1 for _story, teams in texts)
+    alike = "; in every group a text’s cards have the same numbers" if shared else ""
+    subtitle = f"{counted(len(texts), 'text')}, {counted(headings, 'heading')}{alike}"
     blocks = [title_block("Key to the details", subtitle, width)]
     labels = [{card.item: card.label for card in hand} for hand in deck.hands]
     for story, teams in texts:

@@ -8,7 +8,7 @@ from decks.lesson import Bases
 from decks.lesson.crowd import crowd
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
 from decks.press.teacher.base_words import without_card
-from decks.press.teacher.how.stations import how_checked
+from decks.press.teacher.how.stations import all_sets, how_checked, keep_others
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
 from decks.press.type.setting import HEADING, NOTE, STRONG, TEXT_ASCENT, Style, paragraph, width_of
@@ -71,11 +71,10 @@ def _other_sets(bases: Bases, seconds: float) -> str:
         return ""
     each = seconds / sets
     if each < LEAST_SECONDS:
-        return "That is one set; keep the other sets for another day."
-    every = "both" if sets == 2 else f"all {sets}"  # noqa: PLR2004
+        return f"That is one set; {keep_others(sets - 1)}."
     return (
-        f"That is one set. For {every} sets go round {_times(sets)}, {_time(each)} a stop, or keep "
-        f"the other sets for another day. {_resting(bases)}"
+        f"That is one set. For {all_sets(sets)} go round {_times(sets)}, {_time(each)} a stop, or "
+        f"{keep_others(sets - 1)}. {_resting(bases)}"
     )
 
 
@@ -125,6 +124,8 @@ def _grid(names: Sequence[str], orders: Sequence[Order], width: float) -> list[B
 
 def _fairness(companies: int, count: int) -> str:
     """Say what the orders keep even, as far as it is so with this many groups."""
+    if companies == 1:
+        return ""
     design = "The orders are those of a Williams design (1949)"
     both = " over both times" if count % 2 else ""
     if companies == count:

@@ -4,10 +4,9 @@ from decks.deck import Deck
 from decks.press.teacher.how.counts import (
     a_team,
     blanks,
+    cards_dealt,
     cards_made,
-    each_has,
     guides_needed,
-    hands,
     lost,
     metres,
     points,
@@ -35,9 +34,8 @@ def collect(deck: Deck) -> Play:
 
 def _needs(deck: Deck) -> tuple[str, ...]:
     alike = ", the same words for every team" if deck.has_copies else ""
-    cards = f"{counted(len(deck.cards), 'card')}, {each_has(hands(deck))} a team{alike}"
     return (
-        f"{cards_made(deck)}: {cards}",
+        f"{cards_made(deck)}: {cards_dealt(deck, 'team')}{alike}",
         *guides_needed(deck),
         "A pencil for everyone, a clock, a stop signal",
         "The answer key of this file",

@@ -24,6 +24,12 @@ def each_has(numbers: Sequence[int]) -> str:
     return f"{least} and {most}" if len(numbers) == 2 and most > least + 1 else spread(numbers)  # noqa: PLR2004
 
 
+def cards_dealt(deck: Deck, owner: str) -> str:
+    """Return how many cards there are, and how many each `owner` has where there are several."""
+    cards = counted(len(deck.cards), "card")
+    return f"{cards}, {each_has(hands(deck))} a {owner}" if deck.hands[1:] else cards
+
+
 def told(numbers: Sequence[int], one: str) -> str:
     """Return how many of something each has: `1 card`, `17 or 18 cards`."""
     return f"{each_has(numbers)} {one if max(numbers) == 1 else one + 's'}"

@@ -6,6 +6,7 @@ from decks.press.handouts.comparing import meet_other_texts, shared_stories
 from decks.press.teacher.how.counts import (
     a_team,
     answers_needed,
+    cards_dealt,
     cards_made,
     hands,
     lost,
@@ -53,10 +54,9 @@ def organizer(deck: Deck, telling: Telling) -> Play:
 
 def _needs(deck: Deck, telling: Telling) -> tuple[str, ...]:
     paper = page_paper(deck.recipe.paper).name
-    cards = f"{counted(len(deck.cards), 'card')}, {told(hands(deck), 'card')} a group"
     return (
         f"The text itself for everyone: {_texts(telling)}",
-        f"{cards_made(deck)}: {cards}",
+        f"{cards_made(deck)}: {cards_dealt(deck, 'group')}",
         *answers_needed(deck),
         *_sheets(telling, paper, len(deck.recipe.teams)),
         "Pencils, colours for symbols, a clock, a stop signal; the checking grid of this file",
@@ -136,11 +136,13 @@ def _steps(deck: Deck, telling: Telling) -> tuple[Part, ...]:
 
 
 def _end(deck: Deck, telling: Telling) -> str:
-    learned = (
-        "" if _is_one(telling) else ", and each group adds one thing that it learned from another"
+    back = f"The cards are counted back: {told(hands(deck), 'card')}"
+    if _is_one(telling):
+        return f"{back}."
+    return (
+        "Everyone walks home, and each group adds one thing that it learned from another. "
+        f"{back} a group."
     )
-    back = f"The cards are counted back: {told(hands(deck), 'card')} a group."
-    return f"Everyone walks home{learned}. {back}"
 
 
 def _compare(telling: Telling) -> str:

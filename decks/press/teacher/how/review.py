@@ -6,8 +6,8 @@ from decks.press.teacher.how.counts import (
     a_team,
     answers_needed,
     blanks,
+    cards_dealt,
     cards_made,
-    each_has,
     guides_needed,
     hands,
     helped,
@@ -57,9 +57,8 @@ def _looks_up(deck: Deck) -> bool:
 
 
 def _needs(deck: Deck) -> tuple[str, ...]:
-    cards = f"{counted(len(deck.cards), 'card')}, {each_has(hands(deck))} a team"
     return (
-        f"{cards_made(deck)}: {cards}",
+        f"{cards_made(deck)}: {cards_dealt(deck, 'team')}",
         *answers_needed(deck),
         *guides_needed(deck),
         "A pencil for everyone, a clock, a stop signal",

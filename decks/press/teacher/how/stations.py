@@ -70,12 +70,14 @@ def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
     number = len(deck.hands)
     several = f"{counted(number, 'set')} of {each_has(hands(deck))}, a pile each"
     sets = several if number > 1 else "one set"
-    bands = counted(_crowd(deck, bases).catchers, "band")
+    catchers = _crowd(deck, bases).catchers
+    bands = counted(catchers, "band or coloured sheet", "bands or coloured sheets")
+    who = "catcher" if catchers == 1 else "catchers"
     return (
         f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}",
         *answers_needed(deck),
         "The base plan and the set list of this file",
-        f"{bands} or coloured sheets for the catchers, a slip and a pencil for everyone",
+        f"{bands} for the {who}, a slip and a pencil for everyone",
         "A clock, a stop signal",
     )
 
@@ -84,7 +86,8 @@ def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
     first, cards = _crowd(deck, bases).first, len(bases.sets[0])
     lie = "Card 1 lies" if first == 1 else f"Cards {span(1, first)} of set 1 lie"
     apart = "along the walls, two arm’s lengths apart" if first > 1 else "along a wall"
-    waiting = f"; the other {cards - first} wait with you" if first < cards else ""
+    others = "the other waits" if first + 1 == cards else f"the other {cards - first} wait"
+    waiting = f"; {others} with you" if first < cards else ""
     return (
         (
             f"{counted(first, 'base')} {apart}, never on the floor: the base plan says where, and "
@@ -102,9 +105,21 @@ def _today(deck: Deck, bases: Bases) -> str:
     if number == 1:
         return f"The set lies for {minutes}."
     if used == number:
-        return f"All {number} sets are for today, about {each} minutes each."
+        which = all_sets(number)
+        each_lies = counted(each, "minute")
+        return f"{which[0].upper()}{which[1:]} are for today, about {each_lies} each."
     sets = "set 1" if used == 1 else f"sets {span(1, used)}"
-    return f"{minutes} are right for {sets}; keep the others for another day."
+    return f"{minutes} are right for {sets}; {keep_others(number - used)}."
+
+
+def all_sets(number: int) -> str:
+    """Return what a number of sets, more than one, are called together."""
+    return "both sets" if number == 2 else f"all {number} sets"  # noqa: PLR2004
+
+
+def keep_others(number: int) -> str:
+    """Say what is done with so many sets for which there is no time."""
+    return f"keep the {'other' if number == 1 else 'others'} for another day"
 
 
 def _side_up(deck: Deck) -> str:

@@ -208,7 +208,10 @@ def test_the_time_at_a_stop_is_told():
     assert "8 stops in 20 minutes are about 2½ minutes each" in told
     assert "For all 3 sets go round 3 times, about 50 seconds a stop" in told
     both = said(stations(16, rounds=2), rotation)
-    assert "For both sets go round twice, about 75 seconds a stop" in both
+    assert (
+        "For both sets go round twice, about 75 seconds a stop, or keep the other for another day."
+        in both
+    )
 
 
 def test_nobody_goes_round_where_there_is_no_time_to_stop():
@@ -217,7 +220,7 @@ def test_nobody_goes_round_where_there_is_no_time_to_stop():
     assert "For all 6 sets go round 6 times" in said(enough, rotation)
     hurried = said(stations(24, rounds=6, minutes=8), rotation)
     assert "go round 6 times" not in hurried
-    assert "That is one set; keep the other sets for another day." in hurried
+    assert "That is one set; keep the others for another day." in hurried
 
 
 def test_cards_that_wait_in_the_game_are_told_to_lie_out_for_the_rotation():
@@ -247,7 +250,10 @@ def test_who_goes_round_is_told_where_the_answer_is(sides, checked):
 
 
 def test_one_group_goes_round_by_itself():
-    assert "1 group goes round 8 bases" in said(stations(8, teams=1, rounds=1), rotation)
+    told = said(stations(8, teams=1, rounds=1), rotation)
+    assert "1 group goes round 8 bases" in told
+    assert "Williams" not in told
+    assert "Williams" in said(stations(8, teams=2, rounds=1), rotation)
 
 
 def test_no_base_is_told_to_go_where_none_does():

@@ -377,6 +377,40 @@ def test_sets_that_would_lie_too_shortly_are_kept_for_another_day():
     assert "All 3 sets are for today, about 4 minutes each" in all_of_them
 
 
+def test_one_is_not_told_as_several_at_the_bases():
+    # 16 students want six bases of seven, and one catcher
+    few = words(deck_for(Activity.STATIONS, items=ASKED[:7], rounds=1, students=16))
+    assert "; the other waits with you. " in few
+    assert "1 band or coloured sheet for the catcher, " in few
+    several = words(deck_for(Activity.STATIONS, items=ASKED[:8], rounds=1, students=16))
+    assert "; the other 2 wait with you. " in several
+    assert "2 bands or coloured sheets for the catchers, " in words(deck_for(Activity.STATIONS))
+
+
+def test_two_sets_are_told_as_both_and_one_that_is_kept_as_the_other():
+    two = words(deck_for(Activity.STATIONS, rounds=2, minutes=8))
+    assert "Both sets are for today, about 4 minutes each" in two
+    kept = words(deck_for(Activity.STATIONS, rounds=2, minutes=7))
+    assert "7 minutes are right for set 1; keep the other for another day" in kept
+
+
+@pytest.mark.parametrize("activity", [Activity.REVIEW, Activity.COLLECT, Activity.ORGANIZER])
+def test_the_cards_of_one_team_are_told_once(activity):
+    many = len(DETAILS if activity is Activity.ORGANIZER else ASKED)
+    (alone,) = [n for n in play_of(deck_for(activity, teams=1)).needs if n.startswith("cards.pdf")]
+    assert alone == f"cards.pdf, cut: {many} cards"
+    copies = deck_for(activity, teams=2, deal=Dealing.COPIES)
+    (both,) = [n for n in play_of(copies).needs if n.startswith("cards.pdf")]
+    whose = "group" if activity is Activity.ORGANIZER else "team"
+    assert both.startswith(f"cards.pdf, cut: {2 * many} cards, {many} a {whose}")
+
+
+def test_one_group_that_stayed_at_its_table_does_not_walk_home():
+    alone = play_of(deck_for(Activity.ORGANIZER, teams=1)).steps[-1].text
+    assert alone == "The cards are counted back: 12 cards."
+    assert "Everyone walks home" in words(deck_for(Activity.ORGANIZER))
+
+
 def test_one_set_is_never_changed():
     assert "next pile" not in words(deck_for(Activity.STATIONS, rounds=1))
 

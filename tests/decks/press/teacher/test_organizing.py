@@ -51,6 +51,15 @@ def test_a_text_says_which_groups_have_it():
     assert "for every group" in words(pages_of(organizer_deck(), organizing_key))
 
 
+def test_numbers_are_said_to_be_the_same_only_where_groups_share_a_text():
+    same = "in every group a text’s cards have the same numbers"
+    assert same in words(pages_of(organizer_deck(), organizing_key))
+    assert same in words(pages_of(organizer_deck(deal=Dealing.SHARES), organizing_key))
+    for teams in (1, 3):
+        alone = organizer_deck(teams=teams, deal=Dealing.SHARES)
+        assert same not in words(pages_of(alone, organizing_key))
+
+
 def test_the_labels_are_those_of_the_hand_also_where_a_group_has_several_texts():
     deck = organizer_deck(teams=2, deal=Dealing.SHARES)
     said = words(pages_of(deck, organizing_key))
