@@ -16,6 +16,8 @@ Pair: TypeAlias = tuple[Cell | None, Cell | None]
 _NAMES = {"name", "names"}
 _TEAMS = frozenset(keys_of(TEAM_SHEETS))
 _SIDES = 2
+# How far down, in rows that are not blank, a row with both headings goes before one with the first.
+_DEPTH = 10
 
 
 def pairs(table: Table, first: Role, second: Role) -> Iterator[Pair]:
@@ -27,11 +29,11 @@ def pairs(table: Table, first: Role, second: Role) -> Iterator[Pair]:
     if first in lying:
         yield from _from_left_to_right(lying[first], lying.get(second))
         return
-    headings = headings_with(table, first)
-    columns = {second: 0, **columns_in(headings)} if headings else {first: 1, second: 2}
-    for row in table.rows:
-        if not headings or row.number > headings.number:
-            yield row.cells.get(columns[first]), row.cells.get(columns[second])
+    headings = headings_with(table, first, second)
+    below = [row for row in table.rows if not headings or row.number > headings.number]
+    one, other = _columns(headings, below, first, second) if headings else (1, 2)
+    for row in below:
+        yield row.cells.get(one), row.cells.get(other)
 
 
 def pairs_of_all(tables: Iterable[Table], first: Role, second: Role) -> Iterator[Pair]:
@@ -39,9 +41,30 @@ def pairs_of_all(tables: Iterable[Table], first: Role, second: Role) -> Iterator
     return (pair for table in tables for pair in pairs(table, first, second))
 
 
-def headings_with(table: Table, role: Role) -> Row | None:
-    """Return the first row with a heading of this role, or None if there is none."""
-    return next((row for row in table.rows if role in columns_in(row)), None)
+def headings_with(table: Table, first: Role, second: Role) -> Row | None:
+    """Return the row with the heading `first`, or None if there is none.
+
+    Of several near the top it is one that has `second` too, else one of more than a single cell,
+    since a title may say the same.
+    """
+    near = [row for row in table.rows[:_DEPTH] if first in columns_in(row)]
+    if near:
+        return max(near, key=lambda row: (second in columns_in(row), len(row.cells) > 1))
+    return next((row for row in table.rows[_DEPTH:] if first in columns_in(row)), None)
+
+
+def _columns(headings: Row, below: Iterable[Row], first: Role, second: Role) -> tuple[int, int]:
+    """Return the columns of a pair, 0 for the second where there is none.
+
+    Under a single heading, and beside settings whatever heads it, that is the next column; where
+    nothing stands there, the heading of settings may be that of their values.
+    """
+    columns = columns_in(headings)
+    one, other = columns[first], columns.get(second)
+    if other or (len(headings.cells) > 1 and second is not Role.VALUE):
+        return one, other or 0
+    beside = not any(row.text(one + 1) for row in below)
+    return (one - 1, one) if beside and one - 1 in headings.cells else (one, one + 1)
 
 
 def columns_in(headings: Row) -> Mapping[Role, int]:

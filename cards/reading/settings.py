@@ -7,7 +7,7 @@ from cards.finding import Finding, Severity
 from cards.place import Place
 from cards.quoting import quoted
 from cards.reading.headings import key
-from cards.reading.pairs import alone, pairs, pairs_of_all
+from cards.reading.pairs import alone, columns_in, headings_with, pairs, pairs_of_all
 from cards.reading.role import Role
 from cards.reading.table import Doubt, Table
 
@@ -21,8 +21,10 @@ def setting_rows(table: Table) -> Iterator[SettingRow]:
 
 
 def setting_doubts(tables: Iterable[Table]) -> Iterator[Finding]:
-    """Yield the values that have no setting beside them, and settings that stand twice."""
+    """Yield sheets without a pair, values without a setting, and settings that stand twice."""
     seen: dict[str, Cell] = {}
+    tables = tuple(tables)
+    yield from map(_nothing_set, filter(_sets_nothing, tables))
     for first, second in pairs_of_all(tables, Role.SETTING, Role.VALUE):
         if second and not first:
             yield alone(second, "value has no setting", "Write the setting's name before it")
@@ -31,6 +33,28 @@ def setting_doubts(tables: Iterable[Table]) -> Iterator[Finding]:
             if earlier:
                 yield _twice(first, earlier)
             seen[key(first.text)] = first
+
+
+def _sets_nothing(table: Table) -> bool:
+    """Say whether a sheet has several cells and no value; below both headings that may be meant."""
+    headings = headings_with(table, Role.SETTING, Role.VALUE)
+    is_form = headings is not None and Role.VALUE in columns_in(headings)
+    several = sum(len(row.cells) for row in table.rows) > 1
+    values = any(second for _, second in pairs(table, Role.SETTING, Role.VALUE))
+    return several and not is_form and not values
+
+
+def _nothing_set(table: Table) -> Finding:
+    return Finding(
+        "nothing-set",
+        Severity.WARNING,
+        Place(table.name),
+        "",
+        "This sheet is for settings, and none on it has a value in the next column, so nothing "
+        "of it is read.",
+        "Put the headings Setting and Value above two columns, each setting in the first and its "
+        "value beside it.",
+    )
 
 
 def _twice(cell: Cell, earlier: Cell) -> Finding:

@@ -33,7 +33,7 @@ def team_doubts(tables: Sequence[Table]) -> Iterator[Finding]:
         if second and not first:
             yield alone(second, "colour has no team", "Write the team's name before it")
     for table in tables:
-        headings, students = headings_with(table, Role.TEAM), _students(table)
+        headings, students = _headings(table), _students(table)
         if headings and students:
             yield _class_list(students, headings.cells[columns_in(headings)[Role.TEAM]])
 
@@ -47,9 +47,13 @@ def _each_once(rows: Iterable[TeamRow]) -> Iterator[TeamRow]:
     yield from teams.values()
 
 
+def _headings(table: Table) -> Row | None:
+    return headings_with(table, Role.TEAM, Role.COLOUR)
+
+
 def _students(table: Table) -> Cell | None:
     """Return the heading of the students, where a sheet lists them beside their teams."""
-    headings = headings_with(table, Role.TEAM)
+    headings = _headings(table)
     if headings is None:
         return None
     team = columns_in(headings)[Role.TEAM]
