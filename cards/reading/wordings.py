@@ -32,7 +32,8 @@ HEADINGS: Mapping[str, Mapping[Role, str]] = {
         "incorrect choice, wrong option, false answer, other choice",
         Role.TEAM: "team, team name, for team",
         Role.PICTURE: "picture, image, photo, illustration, drawing",
-        Role.COLOUR: "colour, color, team colour, team color",
+        Role.COLOUR: "colour, color, team colour, team color, paint, ink, hue, shade, "
+        "paper colour, paper color, card colour, card color",
         Role.SETTING: "setting, option",
         Role.VALUE: "value",
     },
