@@ -14,6 +14,7 @@ from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
 from cards.reading.headings import key, misspelt_role_of, role_of, roles_in
 from cards.reading.languages import language_of
 from cards.reading.role import Role
+from cards.reading.row_numbers import without_numbers
 from cards.reading.table import Row, Table
 
 # How far down, in rows that are not blank, headings are looked for; and how far below instructions,
@@ -173,7 +174,10 @@ def _names_half_a_card(table: Table, headings: Headings) -> bool:
 
 def _with_notes(table: Table, headings: Headings) -> Headings:
     row = table.rows[headings.index]
+    roles, numbered = without_numbers(table, headings.index, headings.roles)
+    headings = replace(headings, roles=roles)
     notes = [
+        *numbered,
         *_rows_above(table, headings),
         *_doubled(row, headings),
         *column_notes(table, row, headings.roles),

@@ -1,6 +1,5 @@
 """Sheets without headings: two plain columns."""
 
-import re
 from collections import Counter
 from collections.abc import Iterator
 from statistics import median
@@ -12,13 +11,12 @@ from cards.finding import Finding, Severity
 from cards.item import Kind
 from cards.place import Place, column_letters
 from cards.reading.columns import Columns
+from cards.reading.row_numbers import numbers_rows
 from cards.reading.table import Table
 
 # A column counts if it has a quarter of the cells of the fullest, so that a stray note does not.
 _LEAST_SHARE = 4
 _SIDES = 2
-_LEAST_NUMBERED = 3
-_WHOLE = re.compile(r"\d{1,4}", re.ASCII)
 _WORDS_OF_A_TERM = 2
 _WORDS_OF_A_MEANING = 4
 _WORDS_OF_A_HEADING = 3
@@ -33,7 +31,7 @@ def plain_columns(table: Table, kind: Kind | None) -> Columns:
     them. With one column only, the one to its right is where the other side is missing.
     """
     columns = _filled(table)
-    if len(columns) > _SIDES and _numbers_rows(table, columns[0]):
+    if len(columns) > _SIDES and numbers_rows(table.rows, columns[0]):
         columns.pop(0)
     has_topic = kind is Kind.DETAIL and len(columns) > _SIDES
     topic = columns.pop(0) if has_topic else None
@@ -41,15 +39,6 @@ def plain_columns(table: Table, kind: Kind | None) -> Columns:
     if kind is Kind.VOCABULARY or kind is Kind.DETAIL:
         return Columns(kind, prompt=second, answer=first, last=second, topic=topic)
     return Columns(kind or Kind.FACT, prompt=first, answer=second, last=second)
-
-
-def _numbers_rows(table: Table, column: int) -> bool:
-    """Say whether a column counts the rows: 1, 2, 3 and so on, but for what stands in the first."""
-    told = [row.text(column).rstrip(".) ") for row in table.rows]
-    first = next((n for n, text in enumerate(told[:2]) if _WHOLE.fullmatch(text)), None)
-    if first is None or len(told) - first < _LEAST_NUMBERED:
-        return False
-    return told[first:] == [str(int(told[first]) + n) for n in range(len(told) - first)]
 
 
 def heading_rows(table: Table) -> int:

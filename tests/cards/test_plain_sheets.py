@@ -121,6 +121,32 @@ def test_a_column_that_only_numbers_the_rows_is_no_side_of_a_card(
     assert codes(content) == [("row-numbers", "Sheet1")]
 
 
+@pytest.mark.parametrize(
+    ("numbers", "front"),
+    [
+        ("Q", "Clue"),
+        ("Q", "Prompt"),
+        ("Ask", "Prompt"),
+        ("Problem", "Clue"),
+        ("Problem", "Q"),
+        ("Fact", "Definition"),
+    ],
+)
+def test_headed_numbers_of_rows_are_no_front_where_another_is_headed(
+    read_sheets: ReadSheets, numbers: str, front: str
+) -> None:
+    sides = [["What digs?", "lugworm"], ["What clings?", "limpet"], ["What wades?", "heron"]]
+    rows = [[numbers, front, "Answer"], *([n, *row] for n, row in enumerate(sides, 1))]
+    content = read_sheets({"Sheet1": rows})
+    assert [[item.prompt, item.answer] for item in content.items] == sides
+    assert codes(content) == [("row-numbers", "Sheet1 A1")]
+
+
+def test_numbers_are_the_fronts_where_nothing_else_is(read_sheets: ReadSheets) -> None:
+    rows = [["Q", "Answer", "Topic"], [1, "one", "odd"], [2, "two", "even"], [3, "three", "odd"]]
+    assert [item.prompt for item in read_sheets({"Sheet1": rows}).items] == ["1", "2", "3"]
+
+
 def test_numbers_that_count_nothing_are_a_side(read_sheets: ReadSheets) -> None:
     rows = [[8, "legs", "crab"], [10, "arms", "squid"], [5, "rays", "starfish"]]
     content = read_sheets({"Sheet1": rows})
