@@ -9,6 +9,7 @@ from cards.content import Cell
 from cards.finding import UnusableFileError
 from cards.place import Place
 from cards.reading.delimiter import delimiter_named, delimiter_of
+from cards.reading.error_values import is_error_value
 from cards.reading.limits import MOST_CELLS, MOST_ROWS, too_many_cells, too_many_rows
 from cards.reading.records import Record, read_records
 from cards.reading.table import Doubt, Row, Table, clean, rows_of
@@ -107,15 +108,15 @@ def _cells(records: Iterator[Record], name: str, doubts: dict[Place, Doubt]) -> 
         if record.shifted:
             shifted.append(Place(name, row, record.shifted + 1))
         for column, field in filled:
-            if _ERROR_VALUE.fullmatch(field):
+            if is_error_value(field) or _TOO_NARROW.fullmatch(field):
                 doubts[Place(name, row, column)] = Doubt.ERROR_VALUE
             yield Cell(clean(_shown(field)), Place(name, row, column))
     if rows >= _FEW and 2 * len(shifted) < rows:
         doubts.update(dict.fromkeys(shifted, Doubt.SHIFTED))
 
 
-# what spreadsheet programs leave of a formula that fails, and of a column that is too narrow
-_ERROR_VALUE = re.compile(r"#(?:REF!|NAME\?|N/A|VALUE!|DIV/0!|NUM!|NULL!|SPILL!|CALC!)|#{6,}")
+# what spreadsheet programs leave of a column that is too narrow
+_TOO_NARROW = re.compile(r"#{6,}")
 
 # what they make of 1/2, of mar5 and of a number of twelve digits or more (common practice)
 _MONTHS = "Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec"

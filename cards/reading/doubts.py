@@ -41,6 +41,11 @@ _OF_TEXTS: Mapping[Doubt, _Doubtful] = {
         "Mend the formula, or write the text itself.",
         Severity.ERROR,
     ),
+    Doubt.ERROR_TEXT: _Doubtful(
+        "error-value-as-text",
+        "{quoted} is what spreadsheet programs show where a formula does not work out.",
+        "If a formula has left it here, write the text itself; if it is meant, leave it.",
+    ),
     Doubt.DATE: _Doubtful(
         "turned-into-date",
         "This cell holds a date, shown as {quoted}; "

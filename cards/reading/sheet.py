@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from cards.content import Cell
 from cards.place import Place
+from cards.reading.error_values import is_error_value
 from cards.reading.merged import Merged, spanned
 from cards.reading.packed.escapes import unescaped
 from cards.reading.rich import cleaned, has_struck, parts_of
@@ -87,6 +88,8 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
     text = clean(shown(value, _format_of(stored)))
     if stored.data_type == _ERROR or (isinstance(value, float) and not isfinite(value)):
         return text, (), Doubt.ERROR_VALUE
+    if is_error_value(text):
+        return text, (), Doubt.ERROR_VALUE if cell.data_type == _FORMULA else Doubt.ERROR_TEXT
     if not text and not _is_blank(value):
         return text, (), Doubt.HIDDEN
     return text, (), Doubt.DATE if _is_date(stored) else None

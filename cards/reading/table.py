@@ -40,6 +40,7 @@ class Doubt(Enum):
 
     NO_VALUE = auto()
     ERROR_VALUE = auto()
+    ERROR_TEXT = auto()
     DATE = auto()
     CHANGED = auto()
     HIDDEN = auto()

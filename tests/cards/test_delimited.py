@@ -189,7 +189,14 @@ def test_blanks_behind_most_commas_are_how_somebody_writes(read_csv: ReadCsv) ->
     assert read_csv(f"Question,Answer,Topic\n{rows}").findings == ()
 
 
-@pytest.mark.parametrize("left", ["#REF!", "#NAME?", "#N/A", "#DIV/0!", "########"])
+# German, Spanish, French and Portuguese Excel, and LibreOffice (common practice)
+ELSEWHERE = (
+    *("#DIV/0!", "#WERT!", "#NV", "#BEZUG!", "#¡VALOR!", "#¿NOMBRE?", "#NOM?", "#NOMBRE!"),
+    *("#NOME?", "#NÚM!", "#N/D", "Err:502", "Err:509"),
+)
+
+
+@pytest.mark.parametrize("left", ["#REF!", "#NAME?", "#N/A", "########", *ELSEWHERE])
 def test_what_is_left_of_a_formula_that_failed_is_no_answer(read_csv: ReadCsv, left: str) -> None:
     content = read_csv(f"Prompt,Answer\nWhat digs?,{left}\nWhat does # mean?,#\n")
     (finding,) = [one for one in check(content, ()) if one.severity == "error"]

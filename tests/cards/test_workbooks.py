@@ -34,7 +34,7 @@ def saved(book: Workbook, folder: Path) -> Path:
     "text",
     [
         "NA", "None", "null", "007", "1E5", "3/4", "64%", "=1+1", "-5", "+5", "@here", "<b>",
-        "AT&T", "x<y", '<img src="...">', "{x}", "TRUE", "two\nlines", "'so'", "#N/A", "é", "水",
+        "AT&T", "x<y", '<img src="...">', "{x}", "TRUE", "two\nlines", "'so'", "#N", "é", "水",
     ],
 )  # fmt: skip
 def test_text_comes_through_as_typed(tmp_path: Path, text: str) -> None:
@@ -146,6 +146,16 @@ def test_a_formula_shows_its_stored_value(make_workbook: Callable[[Sheets], Path
     sides = [(item.prompt, item.answer) for item in content.items]
     assert sides == [("Six sevens", "42"), ("Tides", ""), ("Salt", "#DIV/0!")]
     assert codes(content) == [("no-answer", "Facts B3"), ("error-value", "Facts B5")]
+
+
+def test_an_error_value_may_be_stored_as_a_text(make_workbook: Callable[[Sheets], Path]) -> None:
+    rows = [HEADINGS, ["Tides", "=A9"], ["Moon", "=A9"], ["No. 1", "#1"], ["Shout", "#WOW!"]]
+    stored = {"B2": 't="str">{f}<v>#REF!</v>', "B3": 't="str"><v>#WERT!</v>'}
+    content = read(with_stored_values(make_workbook({"Facts": rows}), stored))
+    assert [(one.code, str(one.severity), str(one.place)) for one in check(content, ())] == [
+        ("error-value", "error", "Facts B2"),
+        ("error-value-as-text", "warning", "Facts B3"),
+    ]
 
 
 def test_a_formula_beside_the_content_is_no_matter(read_sheets: ReadSheets) -> None:

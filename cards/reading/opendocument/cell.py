@@ -5,6 +5,7 @@ from collections.abc import Mapping
 
 from msgspec import Struct, field
 
+from cards.reading.error_values import is_error_value
 from cards.reading.opendocument.names import name
 from cards.reading.rich import Part, cleaned
 from cards.reading.shown import shown
@@ -57,6 +58,9 @@ class OpenCell(Struct):
             return formula, (), Doubt.NO_VALUE
         if self.attributes.get(_CALC_TYPE) == "error":
             return text, (), Doubt.ERROR_VALUE
+        if is_error_value(text):
+            is_text = formula is None and self.attributes.get(_TYPE, "string") == "string"
+            return text, (), Doubt.ERROR_TEXT if is_text else Doubt.ERROR_VALUE
         if _DATE in self.attributes:
             return text, spans, Doubt.DATE
         return text, spans, Doubt.STRUCK if self.struck else None

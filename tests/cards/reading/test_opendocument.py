@@ -180,6 +180,30 @@ def test_what_a_program_filled_in_is_doubted(read_ods: ReadOds) -> None:
     ]
 
 
+@pytest.mark.parametrize(
+    ("text", "attributes", "code"),
+    [
+        (
+            "#DIV/0!",
+            'table:formula="of:=1/0" office:value-type="string" office:string-value=""',
+            "error-value",
+        ),
+        (
+            "#N/A",
+            'table:formula="of:=NA()" office:value-type="float" office:value="0"',
+            "error-value",
+        ),
+        ("Err:502", 'office:value-type="float" office:value="0"', "error-value"),
+        ("#REF!", 'office:value-type="string"', "error-value-as-text"),
+    ],
+)
+def test_what_does_not_work_out_need_not_say_so(
+    read_ods: ReadOds, text: str, attributes: str, code: str
+) -> None:
+    rows = (row(shown("What digs?"), shown(text, attributes)), ods_row("What is #1?", "#1"))
+    assert codes(read_ods(sheet(HEADINGS, *rows))) == [(code, "Facts B2")]
+
+
 def test_rows_repeated_on_every_page_are_headings(read_ods: ReadOds) -> None:
     top = f"<table:table-header-rows>{ods_row('Vogel', 'bird')}</table:table-header-rows>"
     content = read_ods(sheet(top, ods_row("Reiher", "heron"), name="Liste"))
