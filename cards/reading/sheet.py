@@ -54,8 +54,7 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
     hidden_rows = sorted({place.row for place, cell in texts.items() if cell.text} & hidden)
     for cell, first in list(spanned(_merged(sheet), texts)):
         texts[cell.place] = cell
-        if first in doubts:
-            doubts[cell.place] = doubts[first]
+        doubts[cell.place] = doubts.get(first, Doubt.MERGED)
     visible = [cell for cell in texts.values() if cell.place.row not in hidden]
     rows = rows_of(visible)
     table = Table(

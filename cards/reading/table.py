@@ -48,6 +48,7 @@ class Doubt(Enum):
     GUESSED = auto()
     SHIFTED = auto()
     STRUCK = auto()
+    MERGED = auto()
 
 
 UNREADABLE = frozenset({Doubt.NO_VALUE, Doubt.ERROR_VALUE})

@@ -103,8 +103,7 @@ class OpenSheet(Struct):
             raise too_large(self.file)
         for cell, first in list(spanned(self._merged, cells)):
             cells[cell.place] = cell
-            if first in self._doubts:
-                self._doubts[cell.place] = self._doubts[first]
+            self._doubts[cell.place] = self._doubts.get(first, Doubt.MERGED)
         visible = [cell for cell in cells.values() if cell.place.row not in self.hidden_rows]
         return Table(
             self.title,

@@ -77,7 +77,7 @@ class Sheet(Struct):
         return None
 
     def _doubted(self, row: Row, column: int) -> bool:
-        """Say whether a cell holds a formula without a number, or a fault, and tell."""
+        """Say whether a cell holds no number of its own, but what a formula or a merge left."""
         place = self.place(row, column)
         doubt = self.table.doubts.get(place)
         if doubt is Doubt.NO_VALUE:
@@ -96,7 +96,15 @@ class Sheet(Struct):
                 f"This formula comes to a fault, {quoted(row.text(column))}.",
                 "Mend the formula, or write the number itself.",
             )
-        return doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE}
+        elif doubt is Doubt.MERGED:
+            self.find(
+                "mark-merged",
+                place,
+                row.text(column),
+                "This cell is merged with the one above it, so its row has no number of its own.",
+                "Part the merged cells, and write the number of each row.",
+            )
+        return doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE, Doubt.MERGED}
 
 
 def sums_up(name: str) -> bool:

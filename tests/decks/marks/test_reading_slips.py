@@ -45,6 +45,18 @@ def test_a_slip_in_a_count_is_found_and_the_other_rows_are_used(code, counts, tm
     assert [count.right for count in marks.counts] == [5]
 
 
+def test_a_count_in_merged_cells_counts_once_and_the_other_rows_are_found(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    row = book.count(3, 10, 8)
+    for column in "CD":
+        book.tally.merge_cells(f"{column}{row}:{column}{row + 2}")
+    marks = read(book, made, tmp_path)
+    assert [(count.right, count.tries) for count in marks.counts] == [(8, 10)]
+    places = [f"{column}{row + below}" for below in (1, 2) for column in "CD"]
+    assert told(marks) == [("mark-merged", "Tally", place) for place in places]
+
+
 def test_a_row_with_tries_alone_is_found(tmp_path):
     made = for_class(6)
     book = Book(made)
