@@ -34,10 +34,12 @@ _BLANK_ROW = re.compile(
     rb'<row r="\d{1,7}"' + _ATTRIBUTES + rb" ?(?:/>|>\s*</row>)(?=\s*(?:<row r=|</sheetData>))"
 )
 # Formulas that hold for many cells would be worked out for each.
-_FORMULA = re.compile(rb"<((?:\w+:)?f) [^<>]*?(/?)>")
+_FORMULA = re.compile(rb"<((?:\w+:)?f)\s[^<>]*?(/?)>")
 _CELL = re.compile(rb"<(?:\w+:)?c[\s/>]")
 _ROW = re.compile(rb"<(?:\w+:)?row[\s/>]")
-_ROW_NUMBER = re.compile(rb'<(?:\w+:)?row [^<>]*?\br="(\d{1,7})"')
+_ROW_NUMBER = re.compile(rb"""<(?:\w+:)?row\s[^<>]*?\br\s*=\s*["'](\d{1,7})["']""")
+# Some programs write such a text as a value; openpyxl looks for it elsewhere.
+_INLINE_VALUE = re.compile(rb"""(["'])inlineStr(["'][^<>]*>\s*<(?:\w+:)?v>)""")
 _RUN = re.compile(rb"<(?:\w+:)?r>")
 MOST_RUNS = 50_000
 # These are looked at cell by cell, however far they reach.
@@ -46,8 +48,9 @@ _FAR_REACHING = re.compile(rb"<(?:\w+:)?(?:mergeCell|hyperlink)")
 _BELOW_ALL_TEXTS = re.compile(rb"""["']s["'][^<>]*>\s*<(?:\w+:)?v>\s*-""")
 _SHEET_DATA = re.compile(rb"<((?:\w+:)?)sheetData\s*(/?)>")
 _START = re.compile(rb"<((?:\w+:)?)worksheet\b[^>]*>")
-_MERGED = re.compile(rb'<(?:\w+:)?mergeCell [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
-_FILTER = re.compile(rb'<(?:\w+:)?autoFilter [^<>]*?\bref="([A-Z0-9:$]{1,30})"')
+_REF = rb"""\s[^<>]*?\bref\s*=\s*["']([A-Z0-9:$]{1,30})["']"""
+_MERGED = re.compile(rb"<(?:\w+:)?mergeCell" + _REF)
+_FILTER = re.compile(rb"<(?:\w+:)?autoFilter" + _REF)
 _KEPT_BEFORE = (b"sheetViews", b"cols")
 _MOST_BESIDE = 8 * MIB
 MOST_MERGED = 100_000
@@ -69,14 +72,15 @@ class _Rows(Struct):
     def add(self, piece: bytes) -> None:
         """Keep what is not blank in a piece of the rows; raise if that is too much."""
         lean = _FORMULA.sub(rb"<\1\2>", _BLANK_ROW.sub(b"", _BLANK_CELL.sub(b"", piece)))
-        lean = guarded(lean)
+        lean = _INLINE_VALUE.sub(rb"\1str\2", guarded(lean))
         if _FAR_REACHING.search(lean) or _BELOW_ALL_TEXTS.search(lean):
             raise UnusableFileError(damaged(self.name))
         self.kept.append(lean)
         cells, rows = len(_CELL.findall(lean)), len(_ROW.findall(lean))
         self.counts.update(bytes=len(lean), cells=cells, rows=rows, runs=runs_in(lean))
         numbers = _ROW_NUMBER.findall(lean)
-        self.last_row = max([self.last_row, *map(int, numbers)], default=0)
+        # a row without a number follows upon the one before it
+        self.last_row = max(self.last_row, *map(int, numbers), 0) + rows - len(numbers)
         self._refuse_too_much()
 
     def _refuse_too_much(self) -> None:

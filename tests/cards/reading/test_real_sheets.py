@@ -1,5 +1,6 @@
 """Sheets as teachers keep them: odd, but innocent."""
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -177,6 +178,42 @@ def test_our_own_sheets_are_ignored_without_a_word(make_workbook: Callable[[Shee
     content = read(make_workbook({"Start here": [["Fairdeal"], ["1. Fill in"]], "Facts": HEADED}))
     assert len(content.items) == 2
     assert codes(content) == []
+
+
+# ECMA-376 Part 1, 18.3.1.73 and .4: `r` is optional in rows and cells; XML 1.0, 2.3 and 3.1: either
+# quotes, and any white space before an attribute and around its equals sign
+@pytest.mark.parametrize("written", ["as usual", "without r", "single quotes", "new lines"])
+def test_merged_cells_are_read_however_the_sheet_is_written(tmp_path: Path, written: str) -> None:
+    rows = "".join(
+        text_row(number, *texts)
+        for number, texts in enumerate(
+            [
+                ("Topic", "Prompt", "Answer"),
+                ("Tides", "What ebbs?", "sea"),
+                ("", "What pulls?", "moon"),
+                ("", "What is wet?", "mud"),
+                ("Zones", "What is low?", "whelk"),
+            ],
+            1,
+        )
+    )
+    sheet = sheet_xml(rows, after='<mergeCells><mergeCell ref="A2:A4"/></mergeCells>')
+    if written == "without r":
+        sheet = re.sub(r' r="\w+"', "", sheet)
+    elif written == "single quotes":
+        sheet = sheet.replace('"', "'")
+    elif written == "new lines":
+        sheet = re.sub(r' (r|ref)="', r'\n  \1 = "', sheet)
+    content = read(pack(tmp_path / "w.xlsx", parts_of({"Facts": []}) | {SHEET: sheet}))
+    assert [item.topic for item in content.items] == ["Tides", "Tides", "Tides", "Zones"]
+    assert content.findings == ()
+
+
+def test_a_text_may_be_written_as_the_value_of_its_cell(tmp_path: Path) -> None:
+    row = '<row r="2"><c r="A2" t="inlineStr"><v>What ebbs?</v></c><c r="B2"><v>2</v></c></row>'
+    parts = parts_of({"Facts": []}) | {SHEET: sheet_xml(text_row(1, "Prompt", "Answer") + row)}
+    (item,) = read(pack(tmp_path / "w.xlsx", parts)).items
+    assert (item.prompt, item.answer) == ("What ebbs?", "2")
 
 
 def test_a_merged_formula_without_a_value_is_amiss_in_every_row_it_spans(tmp_path: Path) -> None:
