@@ -14,7 +14,7 @@ from cards.reading.columns import BACKS, FRONTS, Roles, pair_of
 from cards.reading.headings import key, misspelt_role_of, role_of, roles_in
 from cards.reading.languages import language_of
 from cards.reading.role import Role
-from cards.reading.row_numbers import without_numbers
+from cards.reading.row_numbers import numbers_rows, without_numbers
 from cards.reading.table import Row, Table
 
 # How far down, in rows that are not blank, headings are looked for; and how far below instructions,
@@ -180,6 +180,7 @@ def _with_notes(table: Table, headings: Headings) -> Headings:
         *numbered,
         *_rows_above(table, headings),
         *_doubled(row, headings),
+        *_by_another_name(table, row, headings),
         *column_notes(table, row, headings.roles),
     ]
     return replace(headings, findings=(*headings.findings, *notes))
@@ -217,6 +218,30 @@ def _doubled(row: Row, headings: Headings) -> Iterator[Finding]:
                 f"{_the_heading_again(cell, first)}; only the first of the two columns is read.",
                 "Put all of them below the first, or rename this one.",
             )
+
+
+def _by_another_name(table: Table, row: Row, headings: Headings) -> Iterator[Finding]:
+    """Yield the columns that were left out because another is headed by the very word."""
+    pair = pair_of(headings.roles) or ()
+    read = {role: column for column, role in headings.roles.items() if role in pair}
+    below = table.rows[headings.index + 1 :]
+    for column, role in roles_in(row.cells).items():
+        if role not in read or column in headings.roles or column in table.hidden_columns:
+            continue
+        if any(one.text(column) for one in below) and not numbers_rows(below, column):
+            yield _left_out(row.cells[column], row.cells[read[role]], role)
+
+
+def _left_out(cell: Cell, read: Cell, role: Role) -> Finding:
+    also = "If its texts are right as well, head it Also right. " if role is Role.ANSWER else ""
+    return Finding(
+        "column-left-out",
+        Severity.NOTE,
+        cell.place,
+        cell.text,
+        f"{_the_heading_again(cell, read)}; this column is not read.",
+        f"{also}To read it in place of the other, change the other heading.",
+    )
 
 
 def _the_heading_again(cell: Cell, first: Cell) -> str:

@@ -152,6 +152,28 @@ def test_a_second_column_of_the_same_meaning_is_told_of(tmp_path: Path) -> None:
     assert "says the same as “Translation” in B1" in finding.wrong
 
 
+@pytest.mark.parametrize("heading", ["Answer 2", "Solution", "Answers (2)"])
+def test_a_second_column_of_answers_that_is_not_read_is_noted(tmp_path: Path, heading: str) -> None:
+    rows = [["Question", "Answer", heading], ["What ebbs?", "the tide", "the sea"]]
+    content = read_sheets(tmp_path, {"Words": rows})
+    (finding,) = content.findings
+    assert (finding.code, str(finding.severity), str(finding.place)) == (
+        *("column-left-out", "note"),
+        "Words C1",
+    )
+    assert "head it Also right" in finding.mend
+
+
+def test_columns_that_are_no_second_answers_are_not_noted(tmp_path: Path) -> None:
+    rows = [
+        ["Q", "Question", "Answer", "Also right", "Also accept", "Solution", "Unit", "Topic"],
+        [1, "What ebbs?", "tide", "sea", "water", None, "Shore", "Tides"],
+        [2, "What digs?", "lugworm", None, None, None, "Shore", "Life"],
+        [3, "What wades?", "heron", None, "egret", None, "Shore", "Life"],
+    ]
+    assert read_sheets(tmp_path, {"Words": rows}).findings == ()
+
+
 @pytest.mark.parametrize("sheet", ["Exercises", "Teams", "Deck"])
 @pytest.mark.parametrize("pair", [["Question", "Answer"], ["Prompt", "Answer"], ["Front", "Back"]])
 def test_questions_and_answers_are_content_whatever_the_sheet_is_called(
