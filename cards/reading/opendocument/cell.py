@@ -15,12 +15,14 @@ from cards.style import Spans, TextStyle
 # Spreadsheet programs write and read several spaces as they are; only line ends are laid out.
 _LINE_ENDS = re.compile(r"[\t\r\n][ \t\r\n]*")
 _TYPE, _CALC_TYPE = name("office:value-type"), name("calcext:value-type")
+_GENERAL = "General"
 _VALUE, _DATE = name("office:value"), name("office:date-value")
-_FORMULA = name("table:formula")
+_TIME, _BOOLEAN = name("office:time-value"), name("office:boolean-value")
+_CURRENCY, _FORMULA = name("office:currency"), name("table:formula")
 # Where a text that is no number stands, if a program has left out what the cell shows.
-_OTHER_VALUES = tuple(
-    name(f"office:{kind}-value") for kind in ("string", "date", "time", "boolean")
-)
+_OTHER_VALUES = (name("office:string-value"), _DATE)
+# A duration (XML Schema Part 2, 3.2.6), of which spreadsheet programs use this much.
+_DURATION = re.compile(r"PT(\d{1,6})H(\d{1,2})M(\d{1,2})(?:[.,]\d+)?S")
 
 
 class OpenCell(Struct):
@@ -68,13 +70,31 @@ class OpenCell(Struct):
     def _value(self) -> str:
         number = self.attributes.get(_VALUE)
         if number is not None:
-            return _number_shown(number, self.attributes.get(_TYPE, ""))
+            unit = self.attributes.get(_CURRENCY, "")
+            return f"{_number_shown(number, self.attributes.get(_TYPE, ''))} {unit}".rstrip()
+        if _BOOLEAN in self.attributes:
+            return self.attributes[_BOOLEAN].upper()
+        if _TIME in self.attributes:
+            return _time_shown(self.attributes[_TIME])
         others = (self.attributes.get(other) for other in _OTHER_VALUES)
         return next((other for other in others if other is not None), "")
 
 
 def _number_shown(number: str, kind: str) -> str:
     try:
-        return shown(float(number), "0%" if kind == "percentage" else "General")
+        value = float(number)
     except ValueError:
         return number
+    if kind == "percentage":
+        # a hundredfold share has digits at its end that nobody wrote
+        return f"{shown(round(100 * value, 10), _GENERAL)}%"
+    return shown(value, _GENERAL)
+
+
+def _time_shown(text: str) -> str:
+    """Return a duration as a time of day is written, without seconds that are none."""
+    found = _DURATION.fullmatch(text)
+    if not found:
+        return text
+    hours, minutes, seconds = map(int, found.groups())
+    return f"{hours}:{minutes:02}" + (f":{seconds:02}" if seconds else "")

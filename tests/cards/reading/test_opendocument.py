@@ -82,6 +82,17 @@ def test_a_sheet_is_read_with_places_topics_and_levels(read_ods: ReadOds) -> Non
         ("<text:p>x</text:p><draw:frame><text:p>drawn</text:p></draw:frame>", "", "x"),
         ("", 'office:value-type="float" office:value="12.50"', "12.5"),
         ("", 'office:value-type="percentage" office:value="0.25"', "25%"),
+        ("", 'office:value-type="percentage" office:value="0.125"', "12.5%"),
+        ("", 'office:value-type="percentage" office:value="0.29"', "29%"),
+        ("", 'office:value-type="time" office:time-value="PT13H05M00S"', "13:05"),
+        ("", 'office:value-type="time" office:time-value="PT00H07M30S"', "0:07:30"),
+        (
+            "",
+            'office:value-type="currency" office:currency="EUR" office:value="3.5"',
+            "3.5 EUR",
+        ),
+        ("", 'office:value-type="boolean" office:boolean-value="true"', "TRUE"),
+        ("", 'office:value-type="string" office:string-value="PT1H"', "PT1H"),
         ("", 'office:value-type="string" office:string-value="limpet"', "limpet"),
     ],
 )
