@@ -7,9 +7,11 @@ from collections import Counter
 from collections.abc import Iterator
 from itertools import islice
 
-# Where two part a text equally well, the first wins: it is the rarer in running text.
+# Where two part a text equally well and stand as delimiters do, the first wins: it is the rarer in
+# running text.
 _DELIMITERS = ("\t", "|", ";", ",")
 _SAMPLE = 200
+_SAMPLE_CHARACTERS = 100_000
 
 
 # What spreadsheet programs take for no row of the table, but for the name of its delimiter.
@@ -32,8 +34,18 @@ def delimiter_of(text: str) -> str:
         delimiter: _consistency(text, delimiter) * (1 if _is_well_quoted(text, delimiter) else 0.5)
         for delimiter in _DELIMITERS
     }
-    best = max(_DELIMITERS, key=lambda delimiter: scores[delimiter])
+    best = max(
+        _DELIMITERS, key=lambda delimiter: (scores[delimiter], not _is_of_texts(text, delimiter))
+    )
     return best if scores[best] else ","
+
+
+def _is_of_texts(text: str, delimiter: str) -> bool:
+    """Say whether it always stands as in a text: before a blank, or as the comma of a decimal."""
+    around = re.findall(f"(.?){re.escape(delimiter)}(.?)", text[:_SAMPLE_CHARACTERS])
+    return all(after == " " for _, after in around) or (
+        delimiter == "," and all(before.isdigit() and after.isdigit() for before, after in around)
+    )
 
 
 def _consistency(text: str, delimiter: str) -> float:

@@ -189,6 +189,21 @@ def test_blanks_behind_most_commas_are_how_somebody_writes(read_csv: ReadCsv) ->
     assert read_csv(f"Question,Answer,Topic\n{rows}").findings == ()
 
 
+@pytest.mark.parametrize(
+    ("text", "answers"),
+    [
+        ("Two tides,spring; neap\nTwo zones,upper; lower\n", ["spring; neap", "upper; lower"]),
+        ("Half of 3; 1,5\nHalf of 5; 2,5\n", ["1,5", "2,5"]),
+        ("Ebb, in short; low\nFlood, in short; high\n", ["low", "high"]),
+        ("Ebb;low, dry\nFlood;high, wet\n", ["low, dry", "high, wet"]),
+    ],
+)
+def test_of_two_delimiters_that_part_as_well_that_of_no_text_is_taken(
+    read_csv: ReadCsv, text: str, answers: list[str]
+) -> None:
+    assert [item.answer for item in read_csv(text).items] == answers
+
+
 # German, Spanish, French and Portuguese Excel, and LibreOffice (common practice)
 ELSEWHERE = (
     *("#DIV/0!", "#WERT!", "#NV", "#BEZUG!", "#¡VALOR!", "#¿NOMBRE?", "#NOM?", "#NOMBRE!"),
