@@ -159,8 +159,12 @@ def _is_plausible(table: Table, headings: Headings) -> bool:
         return False
     if len(headings.roles) >= _MANY or row.number - (above[-1].number if above else 0) > 1:
         return True
-    opposites = frozenset(key(cell.text) for cell in row.cells.values()) in _ALSO_OPPOSITES
-    return not (above and opposites)
+    return not (above and are_opposites(row))
+
+
+def are_opposites(row: Row) -> bool:
+    """Say whether a row holds no more than two headings that are also a pair of opposites."""
+    return frozenset(key(cell.text) for cell in row.cells.values()) in _ALSO_OPPOSITES
 
 
 def _names_half_a_card(table: Table, headings: Headings) -> bool:

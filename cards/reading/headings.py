@@ -16,6 +16,7 @@ _BRACKETED = re.compile(r"\([^()]*\)|\[[^\[\]]*\]")
 # What is longer says something itself.
 _LONGEST = 60
 _NUMBERED = re.compile(r"(?<=[^\W\d])\d+$")
+_NUMBER_BEFORE = re.compile(r"\A\(?\d{1,2}[.)]\s*(?=[^\W\d_])")
 
 
 def key(text: str) -> str:
@@ -51,10 +52,13 @@ _ROLES = {
 
 
 def role_of(text: str) -> Role | None:
-    """Return what a heading means, or None if it is not known. Plurals and numbers are accepted."""
+    """Return what a heading means, or None if it is not known. Plurals and numbers are accepted.
+
+    A number may stand before a heading, as in `1. Prompt`, or behind it.
+    """
     if len(text) > _LONGEST:
         return None
-    bare = key(text)
+    bare = key(_NUMBER_BEFORE.sub("", text.lstrip()))
     for form in (bare, bare.removesuffix("s"), _NUMBERED.sub("", bare).removesuffix("s")):
         if form in _ROLES:
             return _ROLES[form]

@@ -10,6 +10,7 @@ from cards.place import Place
 from cards.raised import in_signs
 from cards.reading.columns import Columns, pair_of
 from cards.reading.doubts import doubt_findings
+from cards.reading.heading_row import are_opposites
 from cards.reading.headings import roles_in
 from cards.reading.levels import level_of, unknown_level
 from cards.reading.summing_up import summing_up
@@ -40,6 +41,8 @@ def items_of(
         findings += _row_findings(table, row, columns)
         if is_apart and headings and _heads_another(row, columns):
             findings.append(_another_table(row.cells[columns.prompt]))
+        if not headings and _looks_like_headings(row, columns):
+            findings.append(_headings_below(row.cells[columns.prompt]))
     findings += summing_up(rows, columns, headed=headings is not None)
     return tuple(_item(table, row, columns) for row in rows), tuple(findings)
 
@@ -61,6 +64,24 @@ def _heads_another(row: Row, columns: Columns) -> bool:
     # "Answer 2" may be the answer to "Question 2"
     has_digits = any(map(str.isdigit, "".join(cell.text for cell in sides.values())))
     return not has_digits and pair_of(roles_in(sides)) is not None
+
+
+def _looks_like_headings(row: Row, columns: Columns) -> bool:
+    """Say whether a row heads a table and is written with capitals, as a pair of words may not."""
+    capitals = all(row.text(side)[:1].isupper() for side in (columns.prompt, columns.answer))
+    return capitals and _heads_another(row, columns) and not are_opposites(row)
+
+
+def _headings_below(cell: Cell) -> Finding:
+    return Finding(
+        "headings-below",
+        Severity.WARNING,
+        cell.place,
+        cell.text,
+        "This row looks like headings, but stands below rows like those beneath it, so it makes "
+        "a card, as they do.",
+        "If it holds headings, move it above the first row; if it is content, leave it.",
+    )
 
 
 def _another_table(cell: Cell) -> Finding:

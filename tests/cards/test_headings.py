@@ -27,6 +27,8 @@ ReadCsv = Callable[..., Content]
         ("Cue,Response", Kind.FACT, False),
         ("question,answer", Kind.QUESTION, False),
         ("Q.,A.", Kind.QUESTION, False),
+        ("1. Prompt,2. Answer", Kind.FACT, False),
+        ("1) Word,2) Meaning", Kind.VOCABULARY, True),
         ("Problem,Solution", Kind.QUESTION, False),
         ("Heading,Detail", Kind.DETAIL, True),
         ("Clue,Answer", Kind.VOCABULARY, False),

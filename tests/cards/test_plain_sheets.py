@@ -152,3 +152,23 @@ def test_numbers_that_count_nothing_are_a_side(read_sheets: ReadSheets) -> None:
     content = read_sheets({"Sheet1": rows})
     assert [item.prompt for item in content.items] == ["8", "10", "5"]
     assert codes(content) == [("columns-without-headings", "Sheet1")]
+
+
+INFO = [[f"info {n}", f"value {n}"] for n in range(13)]
+
+
+def test_headings_far_below_rows_like_any_others_are_warned_of(read_sheets: ReadSheets) -> None:
+    rows = [*INFO, ["Prompt", "Answer"], ["What digs?", "lugworm"]]
+    content = read_sheets({"Shore": rows})
+    assert codes(content) == [("headings-below", "Shore A14")]
+    assert str(content.findings[0].severity) == "warning"
+
+
+@pytest.mark.parametrize(
+    "pair",
+    [["question", "answer"], ["Front", "Back"], ["Prompt", "Question"], ["Clue 1", "Word 1"]],
+)
+def test_pairs_of_words_that_head_nothing_are_not_warned_of(
+    read_sheets: ReadSheets, pair: list[str]
+) -> None:
+    assert codes(read_sheets({"Shore": [*INFO, pair, ["What digs?", "lugworm"]]})) == []
