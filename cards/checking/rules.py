@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from functools import partial
 
+from cards.checking.also_right import several_right_in_one
 from cards.checking.blanks import no_answer, no_prompt
 from cards.checking.blanks_in_prompts import article_before_blank, number_before_blank
 from cards.checking.choices import (
@@ -81,6 +82,7 @@ _RULES = (
     Rule("lonely-detail", Severity.NOTE, _PRACTICE, lonely_detail),
     Rule("lonely-topic", Severity.NOTE, _PRACTICE, lonely_topic),
     Rule("topic-once", Severity.NOTE, _PRACTICE, topic_once),
+    Rule("also-right-in-one", Severity.NOTE, _PRACTICE, several_right_in_one),
     Rule("wrong-answers-in-one", Severity.NOTE, _PRACTICE, several_in_one),
 )
 

@@ -53,7 +53,7 @@ PLANTED = [
 ONE_OF_EACH = list({row[0]: row for row in PLANTED}.values())
 # their defect is that of a whole sheet: see test_evenness.py, test_pictures.py, test_details.py
 OF_SHEETS = {"same-level", "lonely-topic", "topic-once", "picture-missing"}
-OF_SHEETS |= {"one-answer"}  # see test_stand_ins.py
+OF_SHEETS |= {"one-answer", "also-right-in-one"}  # see test_stand_ins.py, test_also_right.py
 OF_SHEETS |= {"one-heading", "lonely-detail", "nearly-same-heading", "detail-without-topic"}
 
 
