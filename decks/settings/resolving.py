@@ -21,6 +21,7 @@ from decks.recipe import (
     Support,
 )
 from decks.roster import Roster, Wanted, roster
+from decks.settings.repeated import set_twice
 from decks.settings.setting import Setting, UsageError
 from decks.settings.table import SETTINGS
 from decks.settings.values import read_text
@@ -37,6 +38,10 @@ BY_ACTIVITY: dict[Activity, dict[str, object]] = {
 
 # What joins the last two of a list, in the languages whose headings are known.
 _AND = re.compile(r"(?:^|\s+)(?:and|&|y|et|und|e)\s+")
+
+# Whoever misspells more settings than these has put something else on the sheet.
+_MOST_SEARCHED = 40
+_LONGEST_SEARCHED = 60
 
 INDEX_CARDS = {PaperName.INDEX_3X5, PaperName.INDEX_4X6, PaperName.INDEX_5X8}
 
@@ -119,19 +124,23 @@ def _bad_option(setting: Setting, given: str) -> str:
 def _from_sheet(rows: Sequence[SettingRow]) -> tuple[dict[str, object], list[Finding]]:
     chosen: dict[str, object] = {}
     findings = []
+    read: dict[str, list[SettingRow]] = {}
+    meant: dict[str, str] = {}
     for row in rows:
         setting = setting_called(row.name.text)
         if setting is None:
-            findings.append(_unknown_setting(row))
+            findings.append(_unknown_setting(row, meant))
         elif row.is_date and setting.read is not read_text:
             findings.append(_turned_into_date(row, setting))
         elif (value := setting.read(row.value.text)) is None:
             findings.append(_bad_value(row, setting))
         else:
             chosen[setting.key] = value
+            read.setdefault(setting.key, []).append(row)
             if isinstance(value, list) and len(value) == 1:
                 findings.append(_one_team(row))
-    return chosen, findings
+    twice = (set_twice(BY_KEY[key], some) for key, some in read.items() if len(some) > 1)
+    return chosen, [*findings, *twice]
 
 
 def _turned_into_date(row: SettingRow, setting: Setting) -> Finding:
@@ -169,13 +178,20 @@ def cell_of(key: str, rows: Iterable[SettingRow], options: Mapping[str, str]) ->
     return cells.get(key)
 
 
-def _unknown_setting(row: SettingRow) -> Finding:
-    names = {folded(setting.name): setting.name for setting in SETTINGS}
-    near = difflib.get_close_matches(folded(row.name.text), names, n=1)
-    known = listed(list(names.values()))
-    mend = f"Did you mean {names[near[0]]}?" if near else f"The settings are {known}."
+def _unknown_setting(row: SettingRow, meant: dict[str, str]) -> Finding:
+    """Say that there is no such setting; `meant` keeps what was meant by those told before."""
+    name = folded(row.name.text)
+    if name not in meant and len(meant) < _MOST_SEARCHED and len(name) <= _LONGEST_SEARCHED:
+        meant[name] = _near_setting(name)
+    mend = meant.get(name) or f"The settings are {listed([each.name for each in SETTINGS])}."
     wrong = f"There is no setting called {quoted(row.name.text)}."
     return Finding("unknown-setting", Severity.ERROR, row.name.place, row.name.text, wrong, mend)
+
+
+def _near_setting(name: str) -> str:
+    names = {folded(setting.name): setting.name for setting in SETTINGS}
+    near = difflib.get_close_matches(name, names, n=1)
+    return f"Did you mean {names[near[0]]}?" if near else ""
 
 
 def _one_team(row: SettingRow) -> Finding:

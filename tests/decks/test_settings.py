@@ -1,6 +1,9 @@
 """The recipe: the command line goes before the Deck sheet, which goes before the defaults."""
 
+import difflib
+
 import pytest
+from msgspec.structs import replace
 from support.shore import fairdeal
 
 from cards.content import Cell, Content, SettingRow, TeamRow
@@ -216,6 +219,48 @@ def test_every_setting_is_an_option_of_next_and_those_of_a_first_deck_of_build()
     assert {option for option in options if f"{option} " in after} == options
     left = {"--aim", "--target", "--seen-before", "--floor"}
     assert {option for option in options if f"{option} " in first} == options - left
+
+
+def test_a_setting_that_stands_twice_is_told_of_once_where_it_counts():
+    rows = [("Paper", "A3"), ("paper", "Letter"), ("Cards", "6"), ("Paper", "A4")]
+    recipe, (finding,) = resolve(content(rows), {})
+    assert recipe.paper == PaperName.A4
+    assert (finding.code, str(finding.place)) == ("setting-twice", "Deck A5")
+    assert finding.wrong == "The setting Paper stands in A2 and A3 too; this one counts."
+
+
+def test_a_setting_that_stands_twice_under_two_names_is_told_of():
+    recipe, (finding,) = resolve(content([("Card size", "large"), ("Size", "medium")]), {})
+    assert recipe.card_size == CardSize.MEDIUM
+    assert (finding.code, str(finding.place)) == ("setting-twice", "Deck A3")
+    assert finding.wrong == "The setting Card size stands in A2 too; this one counts."
+
+
+def test_a_setting_on_two_sheets_is_told_of_with_the_other_sheet():
+    first, second = (
+        SettingRow(Cell("Paper", Place(sheet, 1, 1)), Cell("A4", Place(sheet, 1, 2)))
+        for sheet in ("Deck", "Settings")
+    )
+    _recipe, (finding,) = resolve(replace(content(), settings=(first, second)), {})
+    assert str(finding.place) == "Settings A1"
+    assert "stands in Deck A1 too" in finding.wrong
+
+
+def test_the_near_miss_is_named_for_every_row_that_has_it():
+    rows = [(f"row {n}", "x") for n in range(20)] + [("Papr", "A4"), ("Papr", "A5")]
+    findings = resolve(content(rows), {})[1]
+    assert [one.mend for one in findings[-2:]] == ["Did you mean Paper?"] * 2
+    assert all(one.mend.startswith("The settings are ") for one in findings[:-2])
+
+
+def test_few_near_misses_are_searched_for(monkeypatch):
+    searched = []
+    monkeypatch.setattr(
+        difflib, "get_close_matches", lambda text, *_args, **_kwargs: searched.append(text) or []
+    )
+    findings = resolve(content([(f"row {n}", "x") for n in range(2_000)]), {})[1]
+    assert len(findings) == 2_000
+    assert len(searched) <= 100
 
 
 def test_an_option_that_cannot_be_read_names_itself_and_what_it_can_be():

@@ -81,13 +81,6 @@ def test_a_first_row_like_any_other_is_not_asked_about(tmp_path: Path, first: li
     assert found(read_sheets(tmp_path, {"Shore": [first, *CAPITALS[1:]]})) == []
 
 
-def test_a_setting_that_stands_twice_is_told_of(tmp_path: Path) -> None:
-    deck = [["Setting", "Value"], ["Teams", 3], ["teams", 2]]
-    content = read_sheets(tmp_path, {"Facts": FACTS, "Deck": deck})
-    assert [finding.code for finding in content.findings] == ["setting-twice"]
-    assert str(content.findings[0].place) == "Deck A3"
-
-
 def test_a_value_and_a_colour_that_belong_to_nothing_are_told_of(tmp_path: Path) -> None:
     deck = [["Setting", "Value"], [None, "large"]]
     teams = [["Team", "Colour"], ["Herons", "blue"], [None, "red"], ["Otters", None]]
@@ -114,14 +107,6 @@ def test_a_picture_that_a_formula_makes_is_told_of(tmp_path: Path, formula: str)
     content = read_sheets(tmp_path, {"Facts": rows})
     assert found(content) == [("picture-by-formula", "Facts C2")]
     assert content.items[0].picture == ""
-
-
-def test_a_setting_on_two_sheets_is_told_of_with_the_other_sheet(tmp_path: Path) -> None:
-    sheets = {"Facts": FACTS, "Deck": [["Paper", "A4"]], "Settings": [["Paper", "Letter"]]}
-    content = read_sheets(tmp_path, sheets)
-    (finding,) = content.findings
-    assert (finding.code, str(finding.place)) == ("setting-twice", "Settings A1")
-    assert "stands in Deck A1 too" in finding.wrong
 
 
 def test_teams_and_settings_may_stand_from_left_to_right(tmp_path: Path) -> None:
