@@ -6,14 +6,18 @@ from cards.content import SettingRow
 from cards.finding import Finding, Severity
 from cards.place import Place
 from decks.settings.setting import Setting
-from decks.words import listed
+from decks.words import counted, listed
+
+_MOST_NAMED = 4
 
 
 def set_twice(setting: Setting, rows: Sequence[SettingRow]) -> Finding:
     """Say that a setting has several rows, at least two, of which the last counts."""
     *others, last = rows
     name = last.name
-    where = [_seen_from(name.place, other.name.place) for other in others]
+    where = [_seen_from(name.place, other.name.place) for other in others[:_MOST_NAMED]]
+    if len(others) > _MOST_NAMED:
+        where.append(counted(len(others) - _MOST_NAMED, "more cell"))
     return Finding(
         "setting-twice",
         Severity.WARNING,

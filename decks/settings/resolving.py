@@ -165,6 +165,9 @@ BY_NAME = {
 }
 
 
+_KNOWN = f"The settings are {listed([setting.name for setting in SETTINGS])}."
+
+
 def setting_called(name: str) -> Setting | None:
     """Return the setting that a row of the Deck sheet names, or None."""
     return BY_NAME.get(_compact(name))
@@ -183,7 +186,7 @@ def _unknown_setting(row: SettingRow, meant: dict[str, str]) -> Finding:
     name = folded(row.name.text)
     if name not in meant and len(meant) < _MOST_SEARCHED and len(name) <= _LONGEST_SEARCHED:
         meant[name] = _near_setting(name)
-    mend = meant.get(name) or f"The settings are {listed([each.name for each in SETTINGS])}."
+    mend = meant.get(name) or _KNOWN
     wrong = f"There is no setting called {quoted(row.name.text)}."
     return Finding("unknown-setting", Severity.ERROR, row.name.place, row.name.text, wrong, mend)
 

@@ -279,3 +279,8 @@ def test_the_content_is_in_english_unless_told_otherwise():
     assert resolve(content(), {})[0].language == "en"
     assert resolve(content([("Language", "Welsh")]), {})[0].language == "cy"
     assert resolve(content([("Language", "Welsh")]), {"language": "es-mx"})[0].language == "es-MX"
+
+
+def test_of_very_many_rows_of_a_setting_a_few_are_named():
+    (finding,) = resolve(content([("Paper", "A4")] * 2_000), {})[1]
+    assert "stands in A2, A3, A4, A5 and 1995 more cells too" in finding.wrong
