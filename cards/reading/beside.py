@@ -37,7 +37,7 @@ def beside_content(sheets: Sequence[Sheet]) -> Beside:
     # of dates as settings whoever reads the settings knows more
     doubts = (
         *_doubts(teams, team_rows),
-        *_doubts(decks, setting_rows, UNREADABLE),
+        *_doubts(decks, setting_rows, UNREADABLE | {Doubt.STRUCK}),
         *_doubts(exercises, exercise_rows),
     )
     return Beside(

@@ -65,6 +65,11 @@ _STRUCK = _Doubtful(
     "Text in this cell is struck out, and would be printed as if it stood.",
     "Delete it, or take the line away.",
 )
+_STRUCK_BESIDE = _Doubtful(
+    "struck-out",
+    "Text in this cell is struck out, and is read as if it stood.",
+    "Delete it, or take the line away.",
+)
 _NO_PICTURE = _Doubtful(
     "picture-by-formula",
     "The picture of this cell comes from a formula or is the cell's own value, "
@@ -120,7 +125,9 @@ def _doubtful(doubt: Doubt, column: int, columns: Columns) -> _Doubtful | None:
 
 
 def cell_doubt(cell: Cell, doubt: Doubt) -> Iterator[Finding]:
-    """Yield what may be amiss with the text of a cell that is read."""
+    """Yield what may be amiss with the text of a cell that is read beside the content."""
+    if doubt is Doubt.STRUCK:
+        yield _STRUCK_BESIDE.about(cell)
     if doubt in _OF_TEXTS:
         yield _OF_TEXTS[doubt].about(cell)
 

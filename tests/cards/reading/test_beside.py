@@ -4,6 +4,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from openpyxl.styles import Font
 from support.workbooks import fill
 
 from cards.checking import check
@@ -53,6 +54,19 @@ def test_what_does_not_work_out_is_an_error(tmp_path: Path, sheet: str, cell: st
     assert found(content)[0] == ("error-value", "error", f"{sheet} {cell}")
     texts = [row.name.text for row in (*content.teams, *content.exercises)]
     assert "#REF!" not in [*texts, *(row.value.text for row in content.settings)]
+
+
+def test_what_is_struck_out_is_read_and_told_of(tmp_path: Path) -> None:
+    exercises = [["Exercise", "Gentler option"], ["Hop", "step"]]
+    deck = [DECK, ["Paper", "A4"], ["Cards", 2], ["Shuffle", None]]
+    book = fill({"Facts": FACTS, "Deck": deck, "Exercises": exercises})
+    for sheet, cell in (("Deck", "A2"), ("Deck", "B2"), ("Deck", "A4"), ("Exercises", "B2")):
+        book[sheet][cell].font = Font(strike=True)
+    book.save(tmp_path / "Shore.xlsx")
+    content = read(tmp_path / "Shore.xlsx")
+    assert [row.name.text for row in content.settings] == ["Paper", "Cards"]
+    places = ["Deck A2", "Deck B2", "Exercises B2"]
+    assert found(content) == [("struck-out", "warning", place) for place in places]
 
 
 def test_what_is_not_read_may_come_to_nothing(read_sheets) -> None:
