@@ -21,8 +21,8 @@ _NEARLY_ALL = 10
 def several_right_in_one(content: Content) -> Iterator[Remark]:
     """Find columns of other right answers of which nearly all cells are lists, without semicolons.
 
-    A few such cells may be meant, and so may a list where the answer is one, or a name with its
-    parts turned round.
+    A few such cells may be meant, and so may a list where the answer is one, a name with its parts
+    turned round, or the answer with more said of it, as “Paris, France”.
     """
     columns: dict[tuple[str, int], dict[Place, list[tuple[Item, str]]]] = defaultdict(dict)
     for item in content.items:
@@ -44,9 +44,10 @@ def _is_list(item: Item, text: str) -> bool:
     parts = _BETWEEN.split(text)
     if len(parts) == 1 or not all(any(map(str.isalpha, part)) for part in parts):
         return False
-    in_answer = set(re.findall(r"\w+", folded(item.answer)))
-    turned = in_answer.issuperset(re.findall(r"\w+", folded(text)))
-    return not turned and not _BETWEEN.search(item.answer)
+    answer = folded(item.answer)
+    turned = set(re.findall(r"\w+", answer)).issuperset(re.findall(r"\w+", folded(text)))
+    explained = answer in map(folded, parts)
+    return not (turned or explained or _BETWEEN.search(item.answer))
 
 
 def _remark(place: Place, text: str) -> Remark:

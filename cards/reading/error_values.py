@@ -1,6 +1,7 @@
 """What spreadsheet programs show where a formula fails, in the languages whose headings are known.
 
-So Microsoft Excel and LibreOffice Calc do (common practice; the words as in their menus' language).
+So Microsoft Excel and LibreOffice Calc do, each in the language of its menus (common practice; the
+words for what newer functions bring, as #SPILL!, from memory).
 """
 
 import re
@@ -9,9 +10,9 @@ _VALUES = (
     "#REF! #NAME? #N/A #VALUE! #DIV/0! #NUM! #NULL! #SPILL! #CALC! #FIELD! #BLOCKED! #CONNECT!",
     "#UNKNOWN! #BUSY! #ERROR! #GETTING_DATA",
     "#¡REF! #¿NOMBRE? #N/D #¡VALOR! #¡DIV/0! #¡NUM! #¡NULO! #¡DESBORDAMIENTO! #¡CALC!",
-    "#NOM? #VALEUR! #NOMBRE! #NUL! #PROPAGATION! #EPARS!",
+    "#NOM? #VALEUR! #NOMBRE! #NUL! #PROPAGATION!",
     "#BEZUG! #NV #WERT! #ZAHL! #ÜBERLAUF! #KALK!",
-    "#NOME? #VALOR! #NÚM! #NULO! #DESPEJAR! #TRANSBORDO!",
+    "#NOME? #VALOR! #NÚM! #NULO! #DESPEJAR!",
 )
 _FORMS = frozenset(" ".join(_VALUES).split())
 # LibreOffice has numbers for the rest (Help, Error Codes in LibreOffice Calc).

@@ -9,12 +9,13 @@ from cards.item import folded
 from cards.reading.headings import is_among, keys_of, role_of
 from cards.reading.role import Role
 from cards.reading.table import Row, Table
-from cards.reading.wordings import TEAM_SHEETS
+from cards.reading.wordings import TEAM_COLOURS, TEAM_SHEETS
 
 Pair: TypeAlias = tuple[Cell | None, Cell | None]
 
 _NAMES = {"name", "names"}
 _TEAMS = frozenset(keys_of(TEAM_SHEETS))
+_COLOURS = frozenset(keys_of(TEAM_COLOURS))
 _SIDES = 2
 # How far down, in rows that are not blank, a row with both headings goes before one with the first.
 _DEPTH = 10
@@ -96,6 +97,8 @@ def _role(text: str) -> Role | None:
     """Return what a heading means; "Team 1" is a team, not a heading."""
     if any(character.isdigit() for character in text):
         return None
+    if is_among(text, _COLOURS):
+        return Role.COLOUR
     return Role.TEAM if is_among(text, _TEAMS) else role_of(text)
 
 

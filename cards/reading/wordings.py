@@ -32,8 +32,7 @@ HEADINGS: Mapping[str, Mapping[Role, str]] = {
         "incorrect choice, wrong option, false answer, other choice",
         Role.TEAM: "team, team name, for team",
         Role.PICTURE: "picture, image, photo, illustration, drawing",
-        Role.COLOUR: "colour, color, team colour, team color, paint, ink, hue, shade, "
-        "paper colour, paper color, card colour, card color",
+        Role.COLOUR: "colour, color, team colour, team color",
         Role.SETTING: "setting, option",
         Role.VALUE: "value",
     },
@@ -193,6 +192,9 @@ KINDS: Mapping[str, Mapping[Kind, str]] = {
 
 # No words for exercises but English: in the other four they are what English calls questions.
 TEAM_SHEETS = "team, group, equipo, équipe, Mannschaft, Mannschaften, equipa, equipe"
+TEAM_COLOURS = "paint, ink, hue, shade, paper colour, paper color, card colour, card color"
+"""What heads the colours on a Teams sheet besides what heads them anywhere."""
+
 DECK_SHEETS = (
     "deck, setting, deck setting, ajuste, configuración, réglage, paramètre, Einstellung, "
     "Einstellungen, configuração, configurações"

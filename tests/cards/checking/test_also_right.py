@@ -26,7 +26,7 @@ def rows(*also):
     "also",
     [
         ("sea, water", "sandworm, lug", "shellfish, snail", "egret, grey heron", "gull, bird"),
-        ("sea/water", "sandworm / lug", "shellfish/snail", "egret / heron", None),
+        ("sea/water", "sandworm / lug", "shellfish/snail", "egret / wader", None),
     ],
 )
 def test_a_column_of_lists_without_semicolons_is_noted_once(read_sheets, also) -> None:
@@ -45,6 +45,11 @@ def test_a_column_of_lists_without_semicolons_is_noted_once(read_sheets, also) -
     ],
 )
 def test_other_columns_are_not(read_sheets, also) -> None:
+    assert found(read_sheets({"Questions": rows(*also)})) == []
+
+
+def test_answers_with_more_said_of_them_are_not(read_sheets) -> None:
+    also = [f"{answer}, of the shore" for _question, answer in PAIRS]
     assert found(read_sheets({"Questions": rows(*also)})) == []
 
 
