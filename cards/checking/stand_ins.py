@@ -11,18 +11,18 @@ from cards.item import Kind
 from cards.quoting import quoted
 
 _FEW = 5
-# three capitals are the Romans’ thirty, and one or two question marks may be what is asked for
-_STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{3,}|x{3,}|X{4,}")
+# three are the Romans’ thirty, and one or two question marks may be what is asked for
+_STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{3,}|x{4,}|X{4,}")
 
 
 def stand_in(content: Content) -> Iterator[Remark]:
     """Find prompts and answers that only say that a text is still wanting."""
     for item in content.items:
-        for text, place, names in (
-            (item.prompt, item.prompt_place, PROMPT_NAMES),
-            (item.answer, item.answer_place, ANSWER_NAMES),
+        for text, other, place, names in (
+            (item.prompt, item.answer, item.prompt_place, PROMPT_NAMES),
+            (item.answer, item.prompt, item.answer_place, ANSWER_NAMES),
         ):
-            if _STAND_IN.fullmatch(text):
+            if _STAND_IN.fullmatch(text) and not _stands_for(text, other):
                 yield Remark(
                     place,
                     text,
@@ -30,6 +30,13 @@ def stand_in(content: Content) -> Iterator[Remark]:
                     "and would be printed as it stands.",
                     f"Write the {names[item.kind]}, or clear the row; if it is meant, leave it.",
                 )
+
+
+def _stands_for(text: str, other: str) -> bool:
+    """Say whether a text is made of the first letters of another."""
+    firsts = "".join(word[0] for word in re.findall(r"\w+", other.casefold()))
+    letters = "".join(filter(str.isalpha, text.casefold()))
+    return bool(letters) and letters in firsts
 
 
 def one_answer(content: Content) -> Iterator[Remark]:

@@ -37,7 +37,10 @@ def _swapped(table: Table, headings: Row, roles: Roles) -> Iterator[Finding]:
     asking = [row for row in below if row.text(answer).endswith(_ASKING)]
     if len(asking) < max(_LEAST, len(below) - len(below) // _NEARLY_ALL):
         return
-    if not any(row.text(question).endswith(_ASKING) for row in below):
+    if any(row.text(question).endswith(_ASKING) for row in below):
+        return
+    # as a rule an answer is shorter than what it answers
+    if sum(len(row.text(question)) - len(row.text(answer)) for row in below) < 0:
         yield _look_swapped(headings.cells[question], headings.cells[answer])
 
 

@@ -31,9 +31,13 @@ _MARKS = (
     re.compile(r"\(?(?P<number>[a-z](?=\.\s|\.?\))|[A-Z](?=\.?\)))[.)]{1,2}\s*(?=\S)"),
     re.compile(r"(?P<kind>[^\W\d_]+):\s+(?=\S)"),
     # the first of several bullets in a cell belongs to a list
-    re.compile(r"(?P<kind>[•▪●◦‣](?=\s*[^\W_])|[-*·](?=\s+[^\W\d_]))\s*(?!.*\n)"),
+    re.compile(r"(?P<kind>[•▪●◦‣])(?=\s*[^\W_])\s*(?!.*\n)"),
 )
+# an answer with such a sign may be a number, or a word as it was before it was written
+_MARKS_OF_PROMPTS = (*_MARKS, re.compile(r"(?P<kind>[-*·])\s+(?=[^\W\d_]+\s+\S)(?!.*\n)"))
+_MONTHS = re.compile(r"jan|feb|m[aä]r|apr|ma[ij]|jun|jul|aug|sep|o[kc]t|nov|de[zcs]")
 _LABELS = frozenset({Role.QUESTION, Role.ANSWER})
+_LETTER = "letter"
 
 
 class _Marked(Struct, frozen=True):
@@ -52,7 +56,11 @@ def without_running(
 
     Left on cards and in word banks, numbers would tell which answer belongs to which prompt.
     """
-    sides = [_marked(table.rows[start:], side) for side in (columns.prompt, columns.answer)]
+    rows = table.rows[start:]
+    sides = [
+        _marked(rows, columns.prompt, _MARKS_OF_PROMPTS),
+        () if _has_others_marked(rows, columns) else _marked(rows, columns.answer, _MARKS),
+    ]
     if not any(map(_are_no_ordinals, sides)):
         return table, ()
     rests = {one.cell.place: one.rest for side in sides for one in side}
@@ -63,10 +71,18 @@ def without_running(
     return replace(table, rows=rows), tuple(_left_out(side[0].cell) for side in sides if side)
 
 
-def _marked(rows: Sequence[Row], column: int) -> Sequence[_Marked]:
+def _has_others_marked(rows: Sequence[Row], columns: Columns) -> bool:
+    """Say whether other answers have marks, among which the right one would stand out without."""
+    others = (*columns.wrong, *columns.also_right)
+    return any(_parted(row.cells[at], _MARKS) for row in rows for at in others if at in row.cells)
+
+
+def _marked(
+    rows: Sequence[Row], column: int, marks: Sequence[re.Pattern[str]]
+) -> Sequence[_Marked]:
     """Return the marked cells of a column, if nearly all have marks and these count up."""
     cells = [row.cells[column] for row in rows if column in row.cells]
-    marked = [one for cell in cells if (one := _parted(cell))]
+    marked = [one for cell in cells if (one := _parted(cell, marks))]
     unmarked = len(cells) - len(marked)
     if len(marked) < _LEAST or unmarked > max(1, len(cells) // _MANY):
         return ()
@@ -75,15 +91,17 @@ def _marked(rows: Sequence[Row], column: int) -> Sequence[_Marked]:
     return marked if _count_up(marked) and not alike else ()
 
 
-def _parted(cell: Cell) -> _Marked | None:
-    found = next(filter(None, (mark.match(cell.text) for mark in _MARKS)), None)
+def _parted(cell: Cell, marks: Sequence[re.Pattern[str]]) -> _Marked | None:
+    found = next(filter(None, (mark.match(cell.text) for mark in marks)), None)
     if found is None:
         return None
     kind, number = (found.groupdict().get(name) or "" for name in ("kind", "number"))
     if kind.isalpha() and role_of(kind) not in _LABELS:
         return None
-    value = int(number) if number.isdecimal() else ord(number.lower()) if number else None
-    return _Marked(cell, folded(kind), value, _cut(cell, found.end()))
+    rest = _cut(cell, found.end())
+    if number.isalpha():
+        return _Marked(cell, _LETTER, ord(number.lower()) - ord("a") + 1, rest)
+    return _Marked(cell, folded(kind), int(number) if number else None, rest)
 
 
 def _cut(cell: Cell, length: int) -> Cell:
@@ -92,8 +110,13 @@ def _cut(cell: Cell, length: int) -> Cell:
 
 
 def _count_up(marked: Sequence[_Marked]) -> bool:
-    """Say whether marks are of one kind and, if they are numbers, count the texts or the rows."""
+    """Say whether marks are of one kind and, if they are numbers, count the texts or the rows.
+
+    Letters do so from the first on: “c. elegans” and “d. rerio” are species.
+    """
     if len({(one.kind, one.number is None) for one in marked}) > 1:
+        return False
+    if marked[0].kind == _LETTER and marked[0].number != 1:
         return False
     steps = [
         (after.number - before.number, after.cell.place.row - before.cell.place.row)
@@ -112,6 +135,8 @@ def _are_no_ordinals(marked: Sequence[_Marked]) -> bool:
     if any(one.number is None for one in marked):
         return True
     firsts = {folded(one.rest.text).split()[0] for one in marked}
+    if all(map(_MONTHS.match, firsts)):
+        return False
     ask = all(map(str.isalnum, firsts)) and all(one.rest.text.endswith("?") for one in marked)
     return len(firsts) > 1 or bool(firsts and ask)
 

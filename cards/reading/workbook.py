@@ -96,6 +96,8 @@ def _opened(data: bytes, name: str, *, values: bool) -> tuple["Workbook", list[s
             reader = ExcelReader(io.BytesIO(data), data_only=values, rich_text=True)
             reader.read()
             return reader.wb, list(_absent(reader))
+    except MemoryError:
+        raise
     # A damaged file can fail anywhere in the library, in whatever way.
     except Exception as error:
         raise UnusableFileError(damaged(name)) from error

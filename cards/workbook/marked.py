@@ -42,7 +42,7 @@ def marked_copy(path: Path, findings: Sequence[Finding]) -> bytes:
             _mark(cell, about)
         _show_first(book, write_findings(book, path.name, marks))
         return packed(book, putting(results, [sheet.title for sheet in book.worksheets]))
-    except UnusableFileError:
+    except (UnusableFileError, MemoryError):
         raise
     # What the library does not know in a workbook can fail in whatever way.
     except Exception as error:

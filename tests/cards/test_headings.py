@@ -257,6 +257,7 @@ def test_headings_that_have_changed_places_are_warned_of(read_sheets: ReadSheets
         ("Question", ASKED),
         ("Question", TURNED[:2]),
         ("Question", [*TURNED, ["What is said?", "Really?"]]),
+        ("Question", [["say who are you", "Qui es-tu ?"], ["say where it is", "Où est-ce ?"]] * 2),
         ("Question", [*TURNED, ["whelk", "a snail of the sea"]]),
         ("Prompt", [["Ask the name", "Who?"], ["Ask the time", "When?"], ["Ask why", "Why?"]]),
     ],

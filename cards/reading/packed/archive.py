@@ -56,7 +56,7 @@ class Archive(Struct):
                 while chunk := unpacking.read(MIB):
                     self._count(chunk)
                     yield chunk
-        except UnusableFileError:
+        except (UnusableFileError, MemoryError):
             raise
         # A part that is damaged, locked, packed in a way of the future, or said to lie before the
         # file begins or beyond all files' ends, can fail in whatever way.
@@ -126,6 +126,8 @@ def opened_archive(data: bytes, name: str) -> Archive:
         raise too_large(name)
     try:
         return Archive(name, zipfile.ZipFile(io.BytesIO(data)))
+    except MemoryError:
+        raise
     # A damaged directory can fail in whatever way.
     except Exception as error:
         raise UnusableFileError(damaged(name)) from error

@@ -19,6 +19,9 @@ from cards.reading.pictures.unusable import too_large
 MOST_TOGETHER = 400_000_000
 """Bytes of all the pictures of a file."""
 
+_ORNAMENTS = frozenset(("picture-blank", "picture-too-narrow"))
+"""Lines and white boxes that are pasted upon a sheet: nobody meant them for a card."""
+
 Rows = Mapping[tuple[str, int], Sequence[Pasted]]
 _Seen = Picture | UnusablePictureError | None
 
@@ -60,7 +63,9 @@ def illustrated(
         here = pasted.get((item.prompt_place.sheet, item.prompt_place.row), ())
         place, name, seen = _one(album, item, here, folder)
         if isinstance(seen, UnusablePictureError) and place:
-            findings.append(_unusable(seen, place, name))
+            is_ornament = not item.picture and seen.code in _ORNAMENTS
+            about = _ornament if is_ornament else _unusable
+            findings.append(about(seen, place, name))
         if not item.picture and len(here) > 1:
             findings.append(_one_too_many(here[1].place, len(here)))
         image = seen if isinstance(seen, Picture) else None
@@ -90,6 +95,11 @@ def _beside(name: str, folder: Path) -> Picture | None:
 def _unusable(error: UnusablePictureError, place: Place, name: str) -> Finding:
     wrong = f"{name} {error.wrong}."
     return Finding(error.code, Severity.ERROR, place, "", wrong, error.mend)
+
+
+def _ornament(error: UnusablePictureError, place: Place, name: str) -> Finding:
+    wrong = f"{name} {error.wrong}; it is not printed."
+    return Finding(error.code, Severity.NOTE, place, "", wrong, error.mend)
 
 
 def _one_too_many(place: Place, count: int) -> Finding:

@@ -155,7 +155,8 @@ def _sound_picture(attributes: Mapping[str, str]) -> str:
     kind = kind_in_pixels(data)
     if kind is None:
         raise broken() if not data or is_drawing(data) else of_another_kind(data)
-    held = pixels_in(data, kind)
+    # a white background or a strip is part of what the drawing shows
+    held = pixels_in(data, kind, may_be_blank=True)
     return f"data:image/{_NAMES[held.kind]};base64,{b64encode(held.data).decode()}"
 
 

@@ -12,7 +12,7 @@ def found(content):
     return [(one.code, str(one.severity), str(one.place)) for one in check(content, ())]
 
 
-@pytest.mark.parametrize("text", ["TBD", "tba", "N/A", "???", "????", "xxx", "XXXX"])
+@pytest.mark.parametrize("text", ["TBD", "tba", "N/A", "???", "????", "xxxx", "XXXX"])
 @pytest.mark.parametrize(("row", "cell"), [(["Who sails?", None], "B5"), ([None, "sailor"], "A5")])
 def test_a_text_that_holds_the_place_of_another_is_warned_of(read_sheets, text, row, cell) -> None:
     rows = [*ROWS, [side or text for side in row]]
@@ -22,10 +22,22 @@ def test_a_text_that_holds_the_place_of_another_is_warned_of(read_sheets, text, 
 
 
 @pytest.mark.parametrize(
-    "text", ["XXX", "?", "??", "none", "todo", "…", "NA", "TBC", "x", "-", "unknown"]
+    "text", ["XXX", "xxx", "?", "??", "none", "todo", "…", "NA", "TBC", "x", "-", "unknown"]
 )
 def test_what_may_well_be_asked_for_is_left(read_sheets, text) -> None:
     assert found(read_sheets({"Facts": [FACTS, *ROWS, ["What is wanted?", text]]})) == []
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        ["to be announced", "TBA"],
+        ["N/A", "not applicable"],
+        ["What is “to be done” for short?", "tbd"],
+    ],
+)
+def test_an_abbreviation_beside_its_words_is_left(read_sheets, row) -> None:
+    assert found(read_sheets({"Facts": [FACTS, *ROWS, row]})) == []
 
 
 @pytest.mark.parametrize("answer", ["the limpet", "true", "4"])

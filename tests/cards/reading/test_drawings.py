@@ -8,6 +8,7 @@ from xml.etree import ElementTree as ET
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PIL import Image
 from support.pictures import SHELL, SVG, coded, photograph
 
 from cards.finding import UnusablePictureError
@@ -70,6 +71,13 @@ def test_a_picture_inside_a_drawing_is_kept_without_its_camera_s_words():
     found = re.search(r"base64,([^\"]+)", kept(f'<image width="9" height="9" href="{link}"/>'))
     assert found
     assert b"Samphire" not in base64.b64decode(found[1])
+
+
+@pytest.mark.parametrize("size", [(20, 10), (1, 256)])
+def test_white_and_narrow_pictures_may_be_parts_of_a_drawing(size):
+    white = base64.b64encode(coded(Image.new("RGB", size, "white"))).decode()
+    layer = f'<image width="40" height="20" href="data:image/png;base64,{white}"/>'
+    assert "image/png" in kept(f'{layer}<rect width="9" height="9" fill="#c00000"/>')
 
 
 def test_shapes_paints_and_letters_are_kept():

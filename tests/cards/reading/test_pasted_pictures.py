@@ -158,3 +158,19 @@ def test_a_broken_pasted_picture_is_found_at_its_cell(book, tmp_path):
     (finding,) = check(content, ())
     assert (finding.code, str(finding.place)) == ("picture-of-another-kind", "Facts C3")
     assert finding.wrong.startswith("The picture in this row is")
+
+
+@pytest.mark.parametrize(
+    ("ornament", "code"),
+    [
+        (photograph(600, 4), "picture-too-narrow"),
+        (Image.new("RGB", (60, 40), "white"), "picture-blank"),
+    ],
+)
+def test_a_line_or_white_box_that_is_pasted_is_left_out_and_noted(book, tmp_path, ornament, code):
+    paste(book, "Facts", coded(ornament), "D4")
+    content = reread(book, tmp_path)
+    assert shown(content)["two"] is None
+    (found,) = content.findings
+    assert (found.code, str(found.severity), str(found.place)) == (code, "note", "Facts D4")
+    assert "it is not printed" in found.wrong

@@ -37,7 +37,7 @@ def marked(prompt: str, answer: str, *, first: int = 1) -> list[list[str]]:
     """Return the pairs with marks before them; `{n}` is a number, `{a}` a letter."""
     return [
         [
-            form.format(n=n, a="-abcdefghijk"[n]) + text
+            form.format(n=n, a="abcde"[n - first]) + text
             for form, text in zip((prompt, answer), pair, strict=True)
         ]
         for n, pair in enumerate(PAIRS, start=first)
@@ -76,6 +76,18 @@ def test_one_side_may_be_numbered_alone(read_sheets: ReadSheets, mark: str) -> N
     assert codes(content) == [("running-numbers", "note", "Shore B2")]
 
 
+def test_choices_are_bare_or_marked_all_of_them(read_sheets: ReadSheets) -> None:
+    head = ["Question", "Answer", "Wrong answers"]
+    for mark in ("• ", "1) "):
+        rows = [[asked, f"{mark}{right}", f"{mark}tern; {mark}gull"] for asked, right in PAIRS]
+        content = read_sheets({"Shore": [head, *rows]})
+        assert [item.answer for item in content.items] == [row[1] for row in rows]
+    columns = ["Question", "A", "B", "C", "Correct"]
+    rows = [[asked, f"• {right}", "• tern", "• gull", "A"] for asked, right in PAIRS]
+    for item in read_sheets({"Shore": [columns, *rows]}).items:
+        assert {text[:2] for text in (item.answer, *item.wrong)} == {"• "}
+
+
 @pytest.mark.parametrize("bullet", ["• ", "•", "- ", "* ", "▪ "])
 def test_bullets_are_left_out_as_well(read_csv: ReadCsv, bullet: str) -> None:
     rows = [[f"{bullet}{prompt}", answer] for prompt, answer in PAIRS]
@@ -108,6 +120,11 @@ INNOCENT = {
     "decimals": ["1.5 m", "2.5 m", "3.5 m", "4.5 m"],
     "negative numbers": ["-5", "-4", "-3", "-2"],
     "negative letters": ["-x", "-y", "-ed", "-ing"],
+    "inverses": ["- a", "- b", "- c", "- d"],
+    "temperatures in words": ["- five", "- ten below", "- two below", "- one below zero"],
+    "forms that nobody wrote": ["* wodr", "* fisk", "* kuningaz", "* stainaz"],
+    "first days of months": ["1. Januar", "2. Februar", "3. März", "4. April"],
+    "species in small letters": ["c. elegans", "d. rerio", "e. coli", "f. catus"],
     "dates in the order of the year": ["1. Januar", "6. Januar", "3. Oktober", "24. Dezember"],
     "ordinals": ["1. Advent", "2. Advent", "3. Advent", "4. Advent"],
     "ordinals of questions": ["1. Akt: wer?", "2. Akt: wo?", "3. Akt: was?", "4. Akt: wann?"],
