@@ -28,7 +28,7 @@ _CARD_LACKS: Mapping[str, Any] = {
 
 
 def with_what_it_lacks(record: dict[str, Any]) -> dict[str, Any]:
-    """Return a record that has all that one of today has."""
+    """Return a record that has all that is read of one of today."""
     lacking = {key: make(record) for key, make in _RECORD_LACKS.items() if key not in record}
     cards = part(record, "cards", lambda ones: list(each(ones, _card_of_today)))
     return record | lacking | {"cards": cards}

@@ -46,7 +46,7 @@ class _Letter(Struct, frozen=True):
     source: Source | None
 
 
-@lru_cache(maxsize=8192)  # more than a deck has words; each holds its shapes
+@lru_cache(maxsize=8192)  # each holds the shapes of a word or line
 def set_runs(runs: tuple[Run, ...], *, to_left: bool | None = None) -> tuple[Piece, ...]:
     """Return the pieces of a line from the left; characters that no face has are left out.
 
