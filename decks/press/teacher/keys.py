@@ -1,6 +1,6 @@
 """The answer keys: the study guides in their own order, and the cards by label."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from cards.item import Item
 from decks.bank import Guide, GuidePart
@@ -73,15 +73,17 @@ def _team_head(name: str, team: int, width: float) -> Block:
 def _guide(deck: Deck, guide: Guide, width: float) -> list[Block]:
     """Return the key to a guide; where it has a second version, to both."""
     team = None if guide.team is None else [t.name for t in deck.recipe.teams].index(guide.team)
+    labels = {card.item: card.label for card in deck.cards}
     blocks = []
     if team is not None:
         blocks.append(_team_head(deck.recipe.teams[team].name, team, width))
-    for n in range(len(guide.parts)):
+    for n, part in enumerate(guide.parts):
         if len(guide.parts) > 1:
             head = paragraph(f"Part {n + 1}", width, STRONG)
             again = _named(guide, team, None, width)
             blocks.append(Block(head, space=14, with_next=True, head=again))
-        blocks += _blanks(deck, guide, n, named=_named(guide, team, n, width), width=width)
+        named, notes = _named(guide, team, n, width), _about_part(deck.recipe, guide, n)
+        blocks += _blanks(part, labels, deck.recipe, width, named=named, notes=notes)
     return blocks
 
 
@@ -92,10 +94,16 @@ def _named(guide: Guide, team: int | None, n: int | None, width: float) -> Frame
     return continued(" · ".join([*whose, *part]), team, width) if whose or part else None
 
 
-def _blanks(deck: Deck, guide: Guide, n: int, *, named: Frame | None, width: float) -> list[Block]:
+def _blanks(  # noqa: PLR0913 (a part, where its cards are, and what stands above and below)
+    part: GuidePart,
+    labels: Mapping[Item, str],
+    recipe: Recipe,
+    width: float,
+    *,
+    named: Frame | None,
+    notes: Sequence[str],
+) -> list[Block]:
     """Return the key to a part of a guide, with its notes."""
-    recipe = deck.recipe
-    labels = {card.item: card.label for card in deck.cards}
     columns = [
         Column("Blank", 42),
         Column("Clue", 0.57 * width - 42),
@@ -109,9 +117,9 @@ def _blanks(deck: Deck, guide: Guide, n: int, *, named: Frame | None, width: flo
             _answer(columns[2], item, as_printed(item, recipe, back=True)),
             cell(columns[3], (labels[item], NOTE)),
         ]
-        for blank, item in enumerate(guide.parts[n].blanks, start=1)
+        for blank, item in enumerate(part.blanks, start=1)
     ]
-    return table(columns, rows, named=named, notes=_about_part(recipe, guide, n))
+    return table(columns, rows, named=named, notes=notes)
 
 
 def _about_part(recipe: Recipe, guide: Guide, n: int) -> list[str]:
