@@ -77,7 +77,7 @@ def _fewer(told: Crowd, bases: Bases) -> str:
         "Hardly anyone is caught: after a stop signal take away the base with the highest number, "
         f"one every minute or two, down to {told.last}. Hardly anyone gets through: put one back, "
         f"or let a catcher walk with the others. {safe} When a base goes, whoever stood at it "
-        "walks on first, and the catchers wait for that."
+        "walks on first, and whoever catches waits for that."
     )
 
 

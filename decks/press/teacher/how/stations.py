@@ -21,12 +21,14 @@ LEAST_MINUTES = 4
 """What a set needs at the least to be worth laying out; our own judgement."""
 
 
-WALK = "On “Go” everyone walks to another base, any but the one just left. The catchers walk too."
+WALK = (
+    "On “Go” everyone walks to another base, any but the one just left. Whoever catches walks too."
+)
 SAFE = (
     "Whoever has answered is safe at that base to a slow count of ten, then walks on to another. "
     "Two or three may share a base. Catchers keep two arms’ lengths away."
 )
-ONE_BASE_WALK = "On “Go” everyone walks to the base. The catchers walk too."
+ONE_BASE_WALK = "On “Go” everyone walks to the base. Whoever catches walks too."
 ONE_BASE_SAFE = (
     "Whoever has answered is safe at the base to a slow count of ten, then walks off and may come "
     "back. Catchers keep two arms’ lengths away."
