@@ -15,6 +15,10 @@ _FEW = 5
 _STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{3,}|x{4,}|X{4,}")
 
 
+# what else stands in its place may be what is to be explained: N/A, XXXX, the operator ???
+_STAND_IN_FOR_A_PROMPT = re.compile("tbd|TBD")
+
+
 def stand_in(content: Content) -> Iterator[Remark]:
     """Find prompts and answers that only say that a text is still wanting."""
     for item in content.items:
@@ -22,7 +26,8 @@ def stand_in(content: Content) -> Iterator[Remark]:
             (item.prompt, item.answer, item.prompt_place, PROMPT_NAMES),
             (item.answer, item.prompt, item.answer_place, ANSWER_NAMES),
         ):
-            if _STAND_IN.fullmatch(text) and not _stands_for(text, other):
+            form = _STAND_IN_FOR_A_PROMPT if names is PROMPT_NAMES else _STAND_IN
+            if form.fullmatch(text) and not _stands_for(text, other):
                 yield Remark(
                     place,
                     text,

@@ -121,6 +121,8 @@ _TOO_NARROW = re.compile(r"#{6,}")
 # what they make of 1/2, of mar5 and of a number of twelve digits or more (common practice)
 _MONTHS = "Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec"
 _CHANGED = re.compile(rf"\d{{1,2}}-(?:{_MONTHS})|(?:{_MONTHS})-\d\d|\d(?:[.,]\d+)?E\+1[1-5]")
+# those that no long number becomes: a column with such has powers of ten
+_POWER = re.compile(r"\d(?:[.,]\d+)?E(?:-\d+|\+?(?:0?\d|1[06-9]|[2-9]\d))")
 
 
 def _changed(rows: Sequence[Row]) -> Iterator[Place]:
@@ -130,8 +132,9 @@ def _changed(rows: Sequence[Row]) -> Iterator[Place]:
         for column, cell in row.cells.items():
             if _CHANGED.fullmatch(cell.text):
                 columns.setdefault(column, []).append(cell.place)
-    for places in columns.values():
-        if 2 * len(places) < len(rows):
+    for column, places in columns.items():
+        powers = any(_POWER.fullmatch(row.text(column)) for row in rows)
+        if 2 * len(places) < len(rows) and not powers:
             yield from places
 
 

@@ -4,7 +4,7 @@ import csv
 import io
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import islice
 
 # Where two part a text equally well and stand as delimiters do, the first wins: it is the rarer in
@@ -34,16 +34,21 @@ def delimiter_of(text: str) -> str:
         delimiter: _consistency(text, delimiter) * (1 if _is_well_quoted(text, delimiter) else 0.5)
         for delimiter in _DELIMITERS
     }
-    best = max(
-        _DELIMITERS, key=lambda delimiter: (scores[delimiter], not _is_of_texts(text, delimiter))
-    )
-    return best if scores[best] else ","
+    most = max(scores.values())
+    tied = [delimiter for delimiter in _DELIMITERS if scores[delimiter] == most]
+    if not most:
+        return ","
+    return next((one for one in tied if not _is_of_texts(text, one, tied)), tied[0])
 
 
-def _is_of_texts(text: str, delimiter: str) -> bool:
-    """Say whether it always stands as in a text: before a blank, or as the comma of a decimal."""
-    around = re.findall(f"(.?){re.escape(delimiter)}(.?)", text[:_SAMPLE_CHARACTERS])
-    return all(after == " " for _, after in around) or (
+def _is_of_texts(text: str, delimiter: str, others: Sequence[str]) -> bool:
+    """Say whether it always stands as in a text.
+
+    There it is followed by a blank or, at its end, by the delimiter; or a decimal has it.
+    """
+    around = re.findall(f"(.?){re.escape(delimiter)}(?=(.?))", text[:_SAMPLE_CHARACTERS])
+    followed = {after for _, after in around}
+    return (len(followed) == 1 and followed <= {" ", *others} - {delimiter}) or (
         delimiter == "," and all(before.isdigit() and after.isdigit() for before, after in around)
     )
 

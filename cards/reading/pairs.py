@@ -1,6 +1,6 @@
 """Sheets of pairs: teams with their colours, and settings with their values."""
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from typing import TypeAlias
 
 from cards.content import Cell
@@ -33,8 +33,17 @@ def pairs(table: Table, first: Role, second: Role) -> Iterator[Pair]:
     headings = headings_with(table, first, second)
     below = [row for row in table.rows if not headings or row.number > headings.number]
     one, other = _columns(headings, below, first, second) if headings else (1, 2)
+    if not headings and _begins_with_a_title(below):
+        below = below[1:]
     for row in below:
         yield row.cells.get(one), row.cells.get(other)
+
+
+def _begins_with_a_title(rows: Sequence[Row]) -> bool:
+    """Say whether the first row has a single cell, and all below it, several, have both."""
+    first, others = rows[:1], rows[1:]
+    alone = any(len(row.cells) == 1 for row in first)
+    return alone and len(others) > 1 and all(row.cells.keys() >= {1, 2} for row in others)
 
 
 def pairs_of_all(tables: Iterable[Table], first: Role, second: Role) -> Iterator[Pair]:

@@ -33,10 +33,19 @@ _MARKS = (
     # the first of several bullets in a cell belongs to a list
     re.compile(r"(?P<kind>[•▪●◦‣])(?=\s*[^\W_])\s*(?!.*\n)"),
 )
-# an answer with such a sign may be a number, or a word as it was before it was written
-_MARKS_OF_PROMPTS = (*_MARKS, re.compile(r"(?P<kind>[-*·])\s+(?=[^\W\d_]+\s+\S)(?!.*\n)"))
-_MONTHS = re.compile(r"jan|feb|m[aä]r|apr|ma[ij]|jun|jul|aug|sep|o[kc]t|nov|de[zcs]")
+# an answer with such a sign may be a number, and so may a prompt that goes on with a formula
+_MARKS_OF_PROMPTS = (
+    *_MARKS,
+    re.compile(r"(?P<kind>[-·])\s+(?=[^\W\d_]{2,}\s+[^\W\d_])(?!.*\n)"),
+)
+# how months begin where a date begins with an ordinal: in German, Danish, Czech, Finnish
+_MONTHS = re.compile(
+    "jan|feb|m[aä]r|apr|ma[ij]|jun|jul|aug|sep|o[kc]t|nov|de[zcs]"
+    "|led|úno|bře|dub|kvě|čer|srp|zář|říj|lis|pro|tam|hel|maa|huh|tou|kes|hei|elo|syy|lok|jou"
+)
+_RATIO = re.compile(r"\d+: *\d")
 _LABELS = frozenset({Role.QUESTION, Role.ANSWER})
+_WORDS_OF_A_SENTENCE = 4
 _LETTER = "letter"
 
 
@@ -61,7 +70,7 @@ def without_running(
         _marked(rows, columns.prompt, _MARKS_OF_PROMPTS),
         () if _has_others_marked(rows, columns) else _marked(rows, columns.answer, _MARKS),
     ]
-    if not any(map(_are_no_ordinals, sides)):
+    if _is_code(*sides) or not any(map(_are_no_ordinals, sides)):
         return table, ()
     rests = {one.cell.place: one.rest for side in sides for one in side}
     rows = tuple(
@@ -69,6 +78,11 @@ def without_running(
         for row in table.rows
     )
     return replace(table, rows=rows), tuple(_left_out(side[0].cell) for side in sides if side)
+
+
+def _is_code(prompts: Sequence[_Marked], answers: Sequence[_Marked]) -> bool:
+    """Say whether one letter and a number before answers stand for no answer: A3, A4 are paper."""
+    return not prompts and any(len(one.kind) == 1 and one.number is not None for one in answers)
 
 
 def _has_others_marked(rows: Sequence[Row], columns: Columns) -> bool:
@@ -88,7 +102,8 @@ def _marked(
         return ()
     # "1. Advent" and "2. Advent" are the same without their numbers
     alike = len({folded(one.rest.text) for one in marked}) == 1
-    return marked if _count_up(marked) and not alike else ()
+    ratios = all(_RATIO.match(one.cell.text) for one in marked)
+    return marked if _count_up(marked) and not alike and not ratios else ()
 
 
 def _parted(cell: Cell, marks: Sequence[re.Pattern[str]]) -> _Marked | None:
@@ -112,11 +127,12 @@ def _cut(cell: Cell, length: int) -> Cell:
 def _count_up(marked: Sequence[_Marked]) -> bool:
     """Say whether marks are of one kind and, if they are numbers, count the texts or the rows.
 
-    Letters do so from the first on: “c. elegans” and “d. rerio” are species.
+    They do so from the first on: “c. elegans” and “d. rerio” are species, and “2. World War” is
+    none of a list.
     """
     if len({(one.kind, one.number is None) for one in marked}) > 1:
         return False
-    if marked[0].kind == _LETTER and marked[0].number != 1:
+    if marked[0].number not in {None, 1}:
         return False
     steps = [
         (after.number - before.number, after.cell.place.row - before.cell.place.row)
@@ -138,7 +154,8 @@ def _are_no_ordinals(marked: Sequence[_Marked]) -> bool:
     if all(map(_MONTHS.match, firsts)):
         return False
     ask = all(map(str.isalnum, firsts)) and all(one.rest.text.endswith("?") for one in marked)
-    return len(firsts) > 1 or bool(firsts and ask)
+    long = all(len(one.rest.text.split()) >= _WORDS_OF_A_SENTENCE for one in marked)
+    return len(firsts) > 1 or bool(firsts and (ask or long))
 
 
 def _left_out(cell: Cell) -> Finding:

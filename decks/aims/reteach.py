@@ -50,7 +50,11 @@ def _nothing(history: History) -> str:
             "asks them; or take another aim: --aim harder."
         )
     if history.marked:
-        return "By its marks the class missed nothing: take another aim, such as --aim harder."
+        return (
+            "By its marks no row was missed by so many that it has to be taught again by itself: "
+            "go over the topics that fairdeal marks names, or take another aim, such as "
+            "--aim harder."
+        )
     return (
         "No marks say what was missed, so there is nothing to reteach. Fill in marks.xlsx in the "
         f"folder of deck {history.last.number}, save it, and try again."

@@ -70,7 +70,8 @@ def _back(plan: Plan) -> str:
 
 def _left_out(plan: Plan) -> Iterator[str]:
     if plan.known and plan.aim is Aim.HARDER:
-        yield f"{counted(len(plan.known), 'item')} left out because the class knows them."
+        them = "it" if len(plan.known) == 1 else "them"
+        yield f"{counted(len(plan.known), 'item')} left out because the class knows {them}."
     if plan.waiting:
         yield (
             f"{counted(len(plan.waiting), 'item')} left out as too hard for now: a deck with "

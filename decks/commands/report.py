@@ -51,7 +51,10 @@ def told_in_a_build(findings: Sequence[Finding]) -> list[str]:
     lines = list(told(findings))
     if len(lines) <= MOST_IN_A_BUILD:
         return lines
-    return [*lines[:MOST_IN_A_BUILD], "… and more: fairdeal check tells them all."]
+    return [
+        *lines[:MOST_IN_A_BUILD],
+        "… and more: fairdeal check tells all of the file, fairdeal marks those of a deck’s marks.",
+    ]
 
 
 def tally(findings: Sequence[Finding]) -> str:

@@ -59,6 +59,9 @@ def test_utf16_is_known_by_its_byte_order_mark(read_csv: ReadCsv, encoding: str)
         ("tern\tbird, white\ncrab\tanimal, red\n", ["bird, white", "animal, red"]),
         ("tern,bird\tcrab,animal\n", ["crab,animal"]),
         ('"tern, or; so",bird\n"crab; or, so",animal\n', ["bird", "animal"]),
+        # what always stands before the delimiter ends the texts
+        ("ebb comes in;,and goes\nreeds lie down;,and rise\n", ["and goes", "and rise"]),
+        ("int x = 5;,declares x\nx++;,adds one\n", ["declares x", "adds one"]),
     ],
 )
 def test_the_delimiter_is_the_one_that_makes_columns(
@@ -240,4 +243,9 @@ def test_other_dates_and_numbers_are_what_somebody_typed(read_csv: ReadCsv, fiel
 
 def test_a_column_of_dates_means_them(read_csv: ReadCsv) -> None:
     rows = "Candlemas,2-Feb\nMidsummer,24-Jun\nSt Nicholas,6-Dec\nA leap day,29-Feb\n"
+    assert check(read_csv(f"Prompt,Answer\n{rows}"), ()) == ()
+
+
+def test_a_column_of_powers_of_ten_means_them(read_csv: ReadCsv) -> None:
+    rows = "kilo,1E+03\nmega,1E+06\ngiga,1E+09\ntera,1E+12\npeta,1E+15\nmilli,1E-03\n"
     assert check(read_csv(f"Prompt,Answer\n{rows}"), ()) == ()

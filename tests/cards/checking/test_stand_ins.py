@@ -13,12 +13,22 @@ def found(content):
 
 
 @pytest.mark.parametrize("text", ["TBD", "tba", "N/A", "???", "????", "xxxx", "XXXX"])
-@pytest.mark.parametrize(("row", "cell"), [(["Who sails?", None], "B5"), ([None, "sailor"], "A5")])
-def test_a_text_that_holds_the_place_of_another_is_warned_of(read_sheets, text, row, cell) -> None:
-    rows = [*ROWS, [side or text for side in row]]
-    assert found(read_sheets({"Facts": [FACTS, *rows]})) == [
-        ("stand-in", "warning", f"Facts {cell}")
-    ]
+def test_a_text_that_holds_the_place_of_an_answer_is_warned_of(read_sheets, text) -> None:
+    content = read_sheets({"Facts": [FACTS, *ROWS, ["Who sails?", text]]})
+    assert found(content) == [("stand-in", "warning", "Facts B5")]
+
+
+@pytest.mark.parametrize("text", ["TBD", "tbd"])
+def test_a_text_that_holds_the_place_of_a_prompt_is_warned_of(read_sheets, text) -> None:
+    content = read_sheets({"Facts": [FACTS, *ROWS, [text, "sailor"]]})
+    assert found(content) == [("stand-in", "warning", "Facts A5")]
+
+
+@pytest.mark.parametrize(
+    "row", [["???", "an operator"], ["XXXX", "forty on old clocks"], ["N/A", "sans objet"]]
+)
+def test_a_prompt_may_be_what_is_to_be_explained(read_sheets, row) -> None:
+    assert found(read_sheets({"Facts": [FACTS, *ROWS, row]})) == []
 
 
 @pytest.mark.parametrize(

@@ -118,3 +118,11 @@ def test_exercises_keep_what_stands_beside_them_below_a_title(read_sheets, above
         for row in content.exercises
     ] == [("Wade on the spot", "20 steps", "slowly; sitting"), ("Preen", "5", "once; sit")]
     assert found(content) == []
+
+
+def test_a_title_above_plain_teams_is_no_team(read_sheets) -> None:
+    teams = [["Teams of 4C"], ["Otter", "blue"], ["Heron", "red"]]
+    content = read_sheets({"Facts": FACTS, "Teams": teams})
+    assert [row.name.text for row in content.teams] == ["Otter", "Heron"]
+    content = read_sheets({"Facts": FACTS, "Teams": [["Tern"], ["Otter"], ["Heron", "red"]]})
+    assert [row.name.text for row in content.teams] == ["Tern", "Otter", "Heron"]
