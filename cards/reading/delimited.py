@@ -108,8 +108,10 @@ def _cells(records: Iterator[Record], name: str, doubts: dict[Place, Doubt]) -> 
         if record.shifted:
             shifted.append(Place(name, row, record.shifted + 1))
         for column, field in filled:
-            if is_error_value(field) or _TOO_NARROW.fullmatch(field):
+            if is_error_value(field):
                 doubts[Place(name, row, column)] = Doubt.ERROR_VALUE
+            if _TOO_NARROW.fullmatch(field):
+                doubts[Place(name, row, column)] = Doubt.TOO_NARROW
             yield Cell(clean(_shown(field)), Place(name, row, column))
     if rows >= _FEW and 2 * len(shifted) < rows:
         doubts.update(dict.fromkeys(shifted, Doubt.SHIFTED))

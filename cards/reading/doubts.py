@@ -41,6 +41,13 @@ _OF_TEXTS: Mapping[Doubt, _Doubtful] = {
         "Mend the formula, or write the text itself.",
         Severity.ERROR,
     ),
+    Doubt.TOO_NARROW: _Doubtful(
+        "column-too-narrow",
+        "{quoted} is what spreadsheet programs write of a number or date whose column is too "
+        "narrow for it.",
+        "Make the column wider in the spreadsheet, and save the file again.",
+        Severity.ERROR,
+    ),
     Doubt.ERROR_TEXT: _Doubtful(
         "error-value-as-text",
         "{quoted} is what spreadsheet programs show where a formula does not work out.",

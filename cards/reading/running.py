@@ -44,9 +44,19 @@ _MONTHS = re.compile(
     "|led|úno|bře|dub|kvě|čer|srp|zář|říj|lis|pro|tam|hel|maa|huh|tou|kes|hei|elo|syy|lok|jou"
 )
 _RATIO = re.compile(r"\d+: *\d")
-_LABELS = frozenset({Role.QUESTION, Role.ANSWER})
 _WORDS_OF_A_SENTENCE = 4
 _LETTER = "letter"
+
+
+class _Side(Struct, frozen=True):
+    """What may stand before the texts of a side: marks, among them what the side is called."""
+
+    marks: tuple[re.Pattern[str], ...]
+    label: Role
+
+
+_PROMPT = _Side(_MARKS_OF_PROMPTS, Role.QUESTION)
+_ANSWER = _Side(_MARKS, Role.ANSWER)
 
 
 class _Marked(Struct, frozen=True):
@@ -67,8 +77,8 @@ def without_running(
     """
     rows = table.rows[start:]
     sides = [
-        _marked(rows, columns.prompt, _MARKS_OF_PROMPTS),
-        () if _has_others_marked(rows, columns) else _marked(rows, columns.answer, _MARKS),
+        _marked(rows, columns.prompt, _PROMPT),
+        () if _has_others_marked(rows, columns) else _marked(rows, columns.answer, _ANSWER),
     ]
     if _is_code(*sides) or not any(map(_are_no_ordinals, sides)):
         return table, ()
@@ -88,15 +98,13 @@ def _is_code(prompts: Sequence[_Marked], answers: Sequence[_Marked]) -> bool:
 def _has_others_marked(rows: Sequence[Row], columns: Columns) -> bool:
     """Say whether other answers have marks, among which the right one would stand out without."""
     others = (*columns.wrong, *columns.also_right)
-    return any(_parted(row.cells[at], _MARKS) for row in rows for at in others if at in row.cells)
+    return any(_parted(row.cells[at], _ANSWER) for row in rows for at in others if at in row.cells)
 
 
-def _marked(
-    rows: Sequence[Row], column: int, marks: Sequence[re.Pattern[str]]
-) -> Sequence[_Marked]:
+def _marked(rows: Sequence[Row], column: int, side: _Side) -> Sequence[_Marked]:
     """Return the marked cells of a column, if nearly all have marks and these count up."""
     cells = [row.cells[column] for row in rows if column in row.cells]
-    marked = [one for cell in cells if (one := _parted(cell, marks))]
+    marked = [one for cell in cells if (one := _parted(cell, side))]
     unmarked = len(cells) - len(marked)
     if len(marked) < _LEAST or unmarked > max(1, len(cells) // _MANY):
         return ()
@@ -106,12 +114,12 @@ def _marked(
     return marked if _count_up(marked) and not alike and not ratios else ()
 
 
-def _parted(cell: Cell, marks: Sequence[re.Pattern[str]]) -> _Marked | None:
-    found = next(filter(None, (mark.match(cell.text) for mark in marks)), None)
+def _parted(cell: Cell, side: _Side) -> _Marked | None:
+    found = next(filter(None, (mark.match(cell.text) for mark in side.marks)), None)
     if found is None:
         return None
     kind, number = (found.groupdict().get(name) or "" for name in ("kind", "number"))
-    if kind.isalpha() and role_of(kind) not in _LABELS:
+    if kind.isalpha() and role_of(kind) is not side.label:
         return None
     rest = _cut(cell, found.end())
     if number.isalpha():

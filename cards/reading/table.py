@@ -41,6 +41,7 @@ class Doubt(Enum):
     NO_VALUE = auto()
     ERROR_VALUE = auto()
     ERROR_TEXT = auto()
+    TOO_NARROW = auto()
     DATE = auto()
     CHANGED = auto()
     HIDDEN = auto()
@@ -51,7 +52,7 @@ class Doubt(Enum):
     MERGED = auto()
 
 
-UNREADABLE = frozenset({Doubt.NO_VALUE, Doubt.ERROR_VALUE})
+UNREADABLE = frozenset({Doubt.NO_VALUE, Doubt.ERROR_VALUE, Doubt.TOO_NARROW})
 """What leaves a cell without a text that its teacher meant."""
 
 

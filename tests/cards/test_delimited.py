@@ -214,11 +214,18 @@ ELSEWHERE = (
 )
 
 
-@pytest.mark.parametrize("left", ["#REF!", "#NAME?", "#N/A", "########", *ELSEWHERE])
+@pytest.mark.parametrize("left", ["#REF!", "#NAME?", "#N/A", *ELSEWHERE])
 def test_what_is_left_of_a_formula_that_failed_is_no_answer(read_csv: ReadCsv, left: str) -> None:
     content = read_csv(f"Prompt,Answer\nWhat digs?,{left}\nWhat does # mean?,#\n")
     (finding,) = [one for one in check(content, ()) if one.severity == "error"]
     assert (finding.code, finding.place.cell) == ("error-value", "B2")
+
+
+def test_what_a_narrow_column_shows_is_no_answer(read_csv: ReadCsv) -> None:
+    content = read_csv("Prompt,Answer\nWhat digs?,########\nWhat does # mean?,#\n")
+    (finding,) = [one for one in check(content, ()) if one.severity == "error"]
+    assert (finding.code, finding.place.cell) == ("column-too-narrow", "B2")
+    assert "wider" in finding.mend
 
 
 # so spreadsheet programs show what they take for a date or a long number (common practice)

@@ -162,6 +162,7 @@ def test_what_only_looks_like_running_numbers_stays(
     "prompts",
     [
         ["- x + 3 = 5", "- y + 2 = 8", "- z + 4 = 1", "- n - 4 = 1"],
+        ["A: Where are you?", "A: Who are you?", "A: What is it?", "A: Why?"],
         ["- x plus y", "- a plus b", "- c plus d", "- e plus f"],
         ["- ou -", "- ai -", "- eau -", "- oi -"],
         ["* I goed home", "* She sinked it", "* We was late", "* It are wet"],
