@@ -53,10 +53,11 @@ def set_list(deck: Deck, bases: Bases, width: float) -> list[Block]:
 def _set_head(deck: Deck, bases: Bases, number: int, width: float) -> Block:
     items = bases.sets[number]
     following = deck.owners[number + 1].name if number + 1 < len(bases.sets) else ""
+    several = len(bases.sets) > 1
     about = " ".join(
         [
             f"{counted(len(items), 'base')}: {how_hard(items)}. {most_get(_expected(deck, items))}",
-            f"{following} takes its place." if following else "It is the last.",
+            *([f"{following} takes its place." if following else "It is the last."] * several),
         ]
     )
     words = under_one_another(

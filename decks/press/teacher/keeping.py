@@ -104,7 +104,7 @@ def _lost(deck: Deck) -> str:
     sides = "front" if deck.recipe.sides is Sides.FRONTS else "front, back"
     return (
         f"Take a blank card of the same paper, and write {sides} and number as they stand in "
-        f"{where}, and the {deck.owner_word}’s name, which tells it from the others."
+        f"{where}{f', and the {deck.owner_word}’s name' if len(deck.owners) > 1 else ''}."
     )
 
 

@@ -195,7 +195,8 @@ def _plan_says(deck: Deck, bases: Bases) -> str:
 def _end(deck: Deck) -> str:
     return (
         f"After {counted(deck.recipe.minutes, 'minute')} everyone walks back to their place. Ask "
-        "which question was the hardest, and answer it together. Count the cards back, set by set."
+        "which question was the hardest, and answer it together. Count the cards back"
+        f"{', set by set' if len(deck.owners) > 1 else ''}."
     )
 
 

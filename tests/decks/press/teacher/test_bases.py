@@ -55,6 +55,10 @@ def test_the_set_list_has_every_question_at_its_base_with_all_answers():
     assert "It is the last." in told[ends[2] :]
 
 
+def test_an_only_set_is_called_no_last_one():
+    assert "It is the last" not in said(stations(count=6, rounds=1), set_list)
+
+
 def test_every_set_has_its_ribbon_and_says_how_hard_it_is():
     deck = stations(9, rounds=3, sets=Sets.RISING)
     pages = pages_of(deck, set_list)
