@@ -8,13 +8,12 @@ from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.content import Content
 from cards.item import Kind
+from cards.place import Place
 from cards.quoting import quoted
 
 _FEW = 5
 # three are the Romans’ thirty, and one or two question marks may be what is asked for
 _STAND_IN = re.compile(r"tbd|tba|n/a|TBD|TBA|N/A|\?{3,}|x{4,}|X{4,}")
-
-
 # what else stands in its place may be what is to be explained: N/A, XXXX, the operator ???
 _STAND_IN_FOR_A_PROMPT = re.compile("tbd|TBD")
 
@@ -22,19 +21,21 @@ _STAND_IN_FOR_A_PROMPT = re.compile("tbd|TBD")
 def stand_in(content: Content) -> Iterator[Remark]:
     """Find prompts and answers that only say that a text is still wanting."""
     for item in content.items:
-        for text, other, place, names in (
-            (item.prompt, item.answer, item.prompt_place, PROMPT_NAMES),
-            (item.answer, item.prompt, item.answer_place, ANSWER_NAMES),
-        ):
-            form = _STAND_IN_FOR_A_PROMPT if names is PROMPT_NAMES else _STAND_IN
-            if form.fullmatch(text) and not _stands_for(text, other):
-                yield Remark(
-                    place,
-                    text,
-                    f"{quoted(text)} looks as if this {names[item.kind]} were still wanting, "
-                    "and would be printed as it stands.",
-                    f"Write the {names[item.kind]}, or clear the row; if it is meant, leave it.",
-                )
+        prompt, answer = item.prompt, item.answer
+        if _STAND_IN_FOR_A_PROMPT.fullmatch(prompt) and not _stands_for(prompt, answer):
+            yield _wanting(prompt, item.prompt_place, PROMPT_NAMES[item.kind])
+        if _STAND_IN.fullmatch(answer) and not _stands_for(answer, prompt):
+            yield _wanting(answer, item.answer_place, ANSWER_NAMES[item.kind])
+
+
+def _wanting(text: str, place: Place, name: str) -> Remark:
+    return Remark(
+        place,
+        text,
+        f"{quoted(text)} looks as if this {name} were still wanting, and would be printed as it "
+        "stands.",
+        f"Write the {name}, or clear the row; if it is meant, leave it.",
+    )
 
 
 def _stands_for(text: str, other: str) -> bool:

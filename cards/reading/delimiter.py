@@ -38,6 +38,8 @@ def delimiter_of(text: str) -> str:
     tied = [delimiter for delimiter in _DELIMITERS if scores[delimiter] == most]
     if not most:
         return ","
+    if len(tied) == 1:
+        return tied[0]
     return next((one for one in tied if not _is_of_texts(text, one, tied)), tied[0])
 
 

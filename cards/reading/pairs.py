@@ -41,9 +41,9 @@ def pairs(table: Table, first: Role, second: Role) -> Iterator[Pair]:
 
 def _begins_with_a_title(rows: Sequence[Row]) -> bool:
     """Say whether the first row has a single cell, and all below it, several, have both."""
-    first, others = rows[:1], rows[1:]
-    alone = any(len(row.cells) == 1 for row in first)
-    return alone and len(others) > 1 and all(row.cells.keys() >= {1, 2} for row in others)
+    if len(rows) <= _SIDES or len(rows[0].cells) > 1:
+        return False
+    return all(row.cells.keys() >= {1, 2} for row in rows[1:])
 
 
 def pairs_of_all(tables: Iterable[Table], first: Role, second: Role) -> Iterator[Pair]:

@@ -83,11 +83,11 @@ def without_running(
     if _is_code(*sides) or not any(map(_are_no_ordinals, sides)):
         return table, ()
     rests = {one.cell.place: one.rest for side in sides for one in side}
-    rows = tuple(
+    bare = tuple(
         Row(row.number, {at: rests.get(cell.place, cell) for at, cell in row.cells.items()})
         for row in table.rows
     )
-    return replace(table, rows=rows), tuple(_left_out(side[0].cell) for side in sides if side)
+    return replace(table, rows=bare), tuple(_left_out(side[0].cell) for side in sides if side)
 
 
 def _is_code(prompts: Sequence[_Marked], answers: Sequence[_Marked]) -> bool:
@@ -152,7 +152,7 @@ def _count_up(marked: Sequence[_Marked]) -> bool:
 
 
 def _are_no_ordinals(marked: Sequence[_Marked]) -> bool:
-    """Say whether marks are bullets, or the texts behind them begin differently or all ask.
+    """Say whether marks are bullets, or the texts behind them begin differently, ask, or are long.
 
     “1. Akt: Anfang” and “2. Akt: Ende” have ordinals, as some languages write them.
     """

@@ -52,12 +52,10 @@ def set_list(deck: Deck, bases: Bases, width: float) -> list[Block]:
 
 def _set_head(deck: Deck, bases: Bases, number: int, width: float) -> Block:
     items = bases.sets[number]
-    following = deck.owners[number + 1].name if number + 1 < len(bases.sets) else ""
-    several = len(bases.sets) > 1
     about = " ".join(
         [
             f"{counted(len(items), 'base')}: {how_hard(items)}. {most_get(_expected(deck, items))}",
-            *([f"{following} takes its place." if following else "It is the last."] * several),
+            _what_follows(deck, number),
         ]
     )
     words = under_one_another(
@@ -69,6 +67,14 @@ def _set_head(deck: Deck, bases: Bases, number: int, width: float) -> Block:
     )
     ribbon = swatch(number, height=words.height)
     return Block(side_by_side([(0, ribbon), (18, words)], width), space=20, with_next=True)
+
+
+def _what_follows(deck: Deck, number: int) -> str:
+    """Return what takes the place of a set, or nothing where there is one set alone."""
+    if len(deck.owners) == 1:
+        return ""
+    following = deck.owners[number + 1 : number + 2]
+    return f"{following[0].name} takes its place." if following else "It is the last."
 
 
 def _expected(deck: Deck, items: Sequence[Item]) -> float:

@@ -129,15 +129,16 @@ def _whose(deck: Deck) -> tuple[str, str]:
     missing = "the words that stayed out"
     if _asks_for_others(deck):
         return " A team’s own words fill only some of them.", "all the words"
-    if deck.has_copies or len(deck.recipe.teams) == 1:
-        return "", missing
-    return " It asks only for the team’s words.", missing
+    return " It asks only for the team’s words." if _have_own_words(deck) else "", missing
 
 
 def _asks_for_others(deck: Deck) -> bool:
     """Say whether a study guide asks for words that other teams have."""
-    several = len(deck.recipe.teams) > 1 and not deck.has_copies
-    return several and deck.recipe.guide is GuideFor.CLASS
+    return _have_own_words(deck) and deck.recipe.guide is GuideFor.CLASS
+
+
+def _have_own_words(deck: Deck) -> bool:
+    return len(deck.recipe.teams) > 1 and not deck.has_copies
 
 
 def _asides(deck: Deck) -> tuple[Part, ...]:
