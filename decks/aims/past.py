@@ -1,6 +1,6 @@
 """What earlier decks and their marks tell of the items."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
 from msgspec import Struct
 
@@ -73,10 +73,15 @@ class Last(Struct, frozen=True):
 
 
 class History(Struct, frozen=True):
-    """All earlier decks of a workbook: what each item's key stands for, and the last deck."""
+    """All earlier decks of a workbook: what each item's key stands for, and the last deck.
+
+    `behind` are the keys of items that fewer than are good got right, of topics that need another
+    lesson although none of their items was missed by itself.
+    """
 
     past: Mapping[str, Past]
     last: Last
+    behind: Collection[str] = ()
 
     @property
     def marked(self) -> bool:

@@ -10,7 +10,7 @@ from decks.recipe import Aim, Recipe
 
 
 class NothingToReteachError(FairdealError):
-    """No marks say that an item was missed."""
+    """No marks say that anything was missed."""
 
 
 class NothingLeftError(FairdealError):
@@ -27,10 +27,11 @@ class Means(Struct, frozen=True):
 class Plan(Struct, frozen=True):
     """The next deck: its items, its recipe with what is changed, and what is told about it.
 
-    `due` are the missed items that are back; `again` others that were in an earlier deck; `new`
-    the rest. Of what is not in: `known` are those that the class is sure of, `waiting` those that
-    are too hard for this aim. `dropped` counts the last deck's items that are not in this one,
-    `gone` the missed ones that the workbook no longer has.
+    `due` are the missed items that are back, and `behind` those of topics that need another lesson;
+    `again` are others that were in an earlier deck, `new` the rest. Of what is not in: `known` are
+    those that the class is sure of, `waiting` those that are too hard for this aim. `dropped`
+    counts the last deck's items that are not in this one, `gone` the missed ones that the workbook
+    no longer has.
     """
 
     aim: Aim
@@ -40,6 +41,7 @@ class Plan(Struct, frozen=True):
     target: float | None
     new: tuple[Item, ...]
     due: tuple[Item, ...]
+    behind: tuple[Item, ...]
     again: tuple[Item, ...]
     known: tuple[Item, ...]
     waiting: tuple[Item, ...]
@@ -47,6 +49,11 @@ class Plan(Struct, frozen=True):
     gone: int
     means: tuple[Means, ...]
     sentences: tuple[str, ...]
+
+    @property
+    def seen(self) -> int:
+        """How many of the items were in an earlier deck."""
+        return len(self.due) + len(self.behind) + len(self.again)
 
     def share(self, item: Item) -> float:
         """Return the share expected to get an item right."""

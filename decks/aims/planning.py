@@ -43,8 +43,9 @@ def plan_next(  # noqa: PLR0913  (what a deck is made of, and two things that ar
 def _plan(aim: Aim, items: Sequence[Item], history: History, chosen: Chosen) -> Plan:
     taken = chosen.choice.items
     due = tuple(item for item in taken if history.missed(item))
+    behind = tuple(i for i in taken if aim is Aim.RETEACH and i.key in history.behind)
     new = tuple(item for item in taken if history.of(item) is None)
-    told = {*due, *new}
+    told = {*due, *behind, *new}
     here = {item.key for item in items}
     missed = [past.key for past in history.past.values() if past.missed]
     in_this = {item.key for item in taken}
@@ -56,6 +57,7 @@ def _plan(aim: Aim, items: Sequence[Item], history: History, chosen: Chosen) -> 
         target=chosen.target,
         new=new,
         due=due,
+        behind=behind,
         again=tuple(item for item in taken if item not in told),
         known=tuple(i for i in items if history.known(i) and i.key not in in_this),
         waiting=chosen.waiting,

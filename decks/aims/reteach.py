@@ -19,10 +19,11 @@ def reteach(
 ) -> Chosen:
     """Choose all missed items, and neighbours of the same topics, those that most know first.
 
+    Items of a topic that needs another lesson count as missed where none was missed by itself.
     Topics have neighbours in proportion to what was missed in them. Raises
-    `NothingToReteachError` where no item was missed.
+    `NothingToReteachError` where there is nothing to go over.
     """
-    missed = [item for item in items if history.missed(item)]
+    missed = [item for item in items if history.missed(item) or item.key in history.behind]
     if not missed:
         raise NothingToReteachError(_nothing(history))
     topics = Counter(folded(item.topic) for item in missed)
@@ -43,7 +44,7 @@ def reteach(
 
 
 def _nothing(history: History) -> str:
-    if any(past.missed for past in history.past.values()):
+    if history.behind or any(past.missed for past in history.past.values()):
         return (
             "No row that this deck can ask holds what was missed as it was then, so there is "
             "nothing to reteach. Put the rows back, mend their errors, or choose the activity that "
@@ -51,9 +52,8 @@ def _nothing(history: History) -> str:
         )
     if history.marked:
         return (
-            "By its marks no row was missed by so many that it has to be taught again by itself: "
-            "go over the topics that fairdeal marks names, or take another aim, such as "
-            "--aim harder."
+            "By its marks no row was missed by so many that it has to be taught again, and no "
+            "topic needs another lesson. Take another aim, such as --aim harder."
         )
     return (
         "No marks say what was missed, so there is nothing to reteach. Fill in marks.xlsx in the "

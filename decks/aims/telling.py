@@ -1,7 +1,8 @@
 """What is told of a plan: few lines, figures first."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
+from cards.item import Item, folded
 from decks.aims.plan import Plan
 from decks.choosing import Goal
 from decks.recipe import Aim
@@ -57,11 +58,18 @@ def _cards(plan: Plan) -> str:
     parts = [
         f"{len(plan.new)} new",
         f"{len(plan.due)} missed {_back(plan)}" if plan.due else "",
+        _of_topics(plan.behind) if plan.behind else "",
         f"{len(plan.again)} seen before" if plan.again else "",
     ]
     told = f"{counted(len(plan.choice.items), 'item')}: {listed([p for p in parts if p], 'and')}."
     dropped = counted(plan.dropped, "item of deck", "items of deck")
     return f"{told} {dropped} {plan.history.last.number} left out." if plan.dropped else told
+
+
+def _of_topics(items: Sequence[Item]) -> str:
+    """Say why items are back that were not missed one by one."""
+    one = len({folded(item.topic) for item in items}) == 1
+    return f"{len(items)} of {'a topic that needs' if one else 'topics that need'} another lesson"
 
 
 def _back(plan: Plan) -> str:
@@ -91,10 +99,9 @@ def _misses(plan: Plan) -> Iterator[str]:
         yield from _smaller(plan, goals["cards"].counts[0].offered)
     seen = goals.get("seen")
     if seen and seen.reached:
-        held = len(plan.due) + len(plan.again)
         yield (
-            f"{held} of {counted(len(plan.choice.items), 'item')} have been seen before, where "
-            f"{plan.recipe.seen_before} % would be {_wanted(seen)}: {_proof(seen)}."
+            f"{plan.seen} of {counted(len(plan.choice.items), 'item')} have been seen before, "
+            f"where {plan.recipe.seen_before} % would be {_wanted(seen)}: {_proof(seen)}."
         )
     liked = goals.get("liked")
     if liked and liked.reached:

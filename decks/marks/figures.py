@@ -31,7 +31,7 @@ def figures(found: Results) -> dict[str, Any]:
             | {
                 "interval": _rounded(topic.interval),
                 "share": _rounded(topic.share),
-                "needs_lesson": needs_lesson(topic),
+                "needs_lesson": needs_lesson(topic.interval),
             }
             for topic in found.topics
         ],

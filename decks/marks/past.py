@@ -1,11 +1,14 @@
 """What the marks of several decks tell together, item by item."""
 
+from collections import defaultdict
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
-from cards.item import Item, Kind, Level
+from cards.item import Item, Kind, Level, folded
 from decks.aims import History, Last, Past, Result
 from decks.deck import Deck
 from decks.marks.estimate import STRENGTH, Belief, after
+from decks.marks.interval import wilson
+from decks.marks.summary import GOOD, needs_lesson
 from decks.recipe import Aim
 
 Marked = Mapping[int, Mapping[str, tuple[int, int]]]
@@ -49,12 +52,24 @@ def history_of(
     known.update((item.key, item) for item in items if item.key in known)
     past = {key: _past(known[key], tuple(numbers[key]), marked) for key in sorted(known)}
     comparable = [deck for deck in ordered if any(card.item.kind in asks for card in deck.cards)]
-    return History(past, _last(comparable or ordered))
+    return History(past, _last(comparable or ordered), frozenset(_behind(known.values(), past)))
 
 
 def _past(item: Item, decks: tuple[int, ...], marked: Marked) -> Past:
     results = tuple(results_of(item, decks, marked))
     return Past(item.key, decks, results, believed(item, results).mean)
+
+
+def _behind(items: Iterable[Item], past: Mapping[str, Past]) -> Iterator[str]:
+    """Yield the keys of items to go over although no item of their topic was missed by itself."""
+    topics = defaultdict(list)
+    for item in items:
+        topics[folded(item.topic)].append(past[item.key])
+    for topic in topics.values():
+        last = {one.key: one.results[-1] for one in topic if one.results}
+        right, tries = sum(r.right for r in last.values()), sum(r.tries for r in last.values())
+        if needs_lesson(wilson(right, tries)) and not any(one.missed for one in topic):
+            yield from (key for key, result in last.items() if result.right < GOOD * result.tries)
 
 
 def _last(decks: Sequence[Deck]) -> Last:

@@ -59,9 +59,9 @@ def is_still_missed(result: ItemResult) -> bool:
     return is_missed(result.right, result.tries) and result.after.mean < GOOD
 
 
-def needs_lesson(topic: TopicResult) -> bool:
+def needs_lesson(interval: tuple[float, float] | None) -> bool:
     """Say whether a topic is below what good lessons reach, even at the top of its interval."""
-    return topic.interval is not None and topic.interval[1] < GOOD
+    return interval is not None and interval[1] < GOOD
 
 
 def sentences(found: Results) -> list[Sentence]:
@@ -95,14 +95,14 @@ def _look_at_key(result: ItemResult) -> Sentence:
 
 
 def _lessons(topics: Sequence[TopicResult]) -> list[Sentence]:
-    weak = sorted(filter(needs_lesson, topics), key=lambda topic: (topic.share or 0, topic.topic))
+    weak = [topic for topic in topics if needs_lesson(topic.interval)]
     return [
         Sentence(
             f"{topic.topic or 'What has no topic'} needs another lesson: "
             f"{percent(topic.share)} right ({span(topic.interval)}).",
             to_do=True,
         )
-        for topic in weak
+        for topic in sorted(weak, key=lambda topic: (topic.share or 0, topic.topic))
     ]
 
 

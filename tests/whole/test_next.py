@@ -130,6 +130,32 @@ def test_reteach_has_all_that_was_missed_and_only_its_topics(unit):
     assert {card["topic"] for card in second.values()} == topics
 
 
+def test_reteach_has_a_topic_that_needs_another_lesson_though_no_row_was_missed(tmp_path):
+    book = tmp_path / "Shore.xlsx"
+    write_unit(book)
+    run("build", book, "--cards", "20")
+    # 19 of 28 are 68 %, so no row is missed; five are 95 of 140, whose upper limit is 75 % (Wilson)
+    fill_in(book, 1, lambda card: 19 if card["topic"] == "Tides" else 25)
+    assert "Tides needs another lesson" in run("marks", book.parent / "Shore decks" / "01")
+    told = run("next", book, "--aim", "reteach")
+    behind = {key for key, card in items(book, 1).items() if card["topic"] == "Tides"}
+    assert f"{len(behind)} of a topic that needs another lesson" in told
+    second = items(book, 2)
+    assert behind <= set(second)
+    assert {card["topic"] for card in second.values()} == {"Tides"}
+
+
+def test_with_no_topic_that_needs_a_lesson_reteach_makes_nothing(tmp_path):
+    book = tmp_path / "Shore.xlsx"
+    write_unit(book)
+    run("build", book, "--cards", "20")
+    fill_in(book, 1, lambda _card: 21)  # 75 % of 140 tries: Wilson's upper limit is 81 %
+    assert "needs another lesson" not in run("marks", book.parent / "Shore decks" / "01")
+    done = fairdeal("next", book, "--aim", "reteach")
+    assert done.returncode == 1
+    assert "no topic needs another lesson" in done.stderr
+
+
 def test_mixed_brings_older_items_back_among_new_ones(unit):
     book, _missed = unit
     told = run("next", book, "--aim", "mixed", "--cards", "20", "--test-in", "10")

@@ -65,7 +65,7 @@ def _figures(plan: Plan, width: float) -> list[Block]:
         ("Expected after the marks", by_marks, "–"),
         ("Items", str(len(last.keys)), str(len(plan.choice.items))),
         ("Easy, medium, hard", _in_a_row(last.levels), _in_a_row(levels)),
-        ("Seen in an earlier deck", "–", str(len(plan.due) + len(plan.again))),
+        ("Seen in an earlier deck", "–", str(plan.seen)),
     ]
     styles = (STRONG, Style(11), Style(11))
     rows = [
@@ -86,11 +86,12 @@ def _means(plan: Plan, width: float) -> Iterator[Block]:
 
 
 def _back(deck: Deck, plan: Plan, width: float) -> list[Block]:
-    """Return the missed items that are back, to be gone over before the lesson."""
-    if not plan.due:
+    """Return what was missed and is back, to be gone over before the lesson."""
+    back = plan.due + plan.behind
+    if not back:
         return []
     text = "Missed before, and back: go over them first"
-    shown, rest = plan.due[:MOST], len(plan.due) - MOST
+    shown, rest = back[:MOST], len(back) - MOST
     more = [Block(paragraph(f"and {rest} more", width, NOTE), space=5)] if rest > 0 else []
     head = Block(paragraph(text, width, STRONG), space=16, with_next=True)
     return [head, *table(*_table(deck, plan, shown, width), space=4), *more]

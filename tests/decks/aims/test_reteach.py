@@ -3,6 +3,7 @@
 from collections import Counter
 
 import pytest
+from msgspec.structs import replace
 from strategies import TOPICS, card
 from support.classes import history, recipe
 
@@ -46,6 +47,20 @@ def test_items_that_have_been_back_are_in_until_they_are_marked_right():
     better = MARKS | {item: [(1, 8, 28), (2, 26, 28)] for item in MISSED[:3]}
     plan = plan_next(recipe(Aim.RETEACH), UNIT, history(decks, better), seed="s")
     assert set(plan.due) == set(MISSED[3:])
+
+
+def test_items_of_a_topic_that_needs_another_lesson_are_in_among_its_easier_ones():
+    known = history([FIRST], {item: [(1, 20, 28)] for item in FIRST})
+    behind = [item for item in FIRST if item.topic == "Birds"]
+    known = replace(known, behind=frozenset(item.key for item in behind))
+    plan = plan_next(recipe(Aim.RETEACH), UNIT, known, seed="s")
+    assert set(plan.behind) == set(behind)
+    assert plan.due == ()
+    assert plan.seen == len(behind)
+    assert {item.topic for item in plan.choice.items} == {"Birds"}
+    assert len(plan.choice.items) == 2 * len(behind)
+    # another aim does not go over them
+    assert plan_next(recipe(Aim.HARDER), UNIT, known, seed="s").behind == ()
 
 
 def test_a_team_has_two_cards_at_least():

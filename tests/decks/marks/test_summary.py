@@ -8,7 +8,7 @@ from cards.item import Level
 from decks.marks.estimate import Belief
 from decks.marks.forms import blanks_of
 from decks.marks.marked import Count, MarkedGuide, Marks
-from decks.marks.results import ItemResult, TopicResult, results
+from decks.marks.results import ItemResult, results
 from decks.marks.summary import (
     Sentence,
     is_key_doubtful,
@@ -98,11 +98,11 @@ def test_topics_that_need_a_lesson_are_told_from_the_weakest():
 
 @pytest.mark.parametrize(("high", "needs"), [(0.7999, True), (0.80, False), (0.81, False)])
 def test_a_topic_that_may_have_reached_eighty_per_cent_needs_no_lesson(high, needs):
-    assert needs_lesson(TopicResult("Tides", 2, 12, 20, (0.4, high))) is needs
+    assert needs_lesson((0.4, high)) is needs
 
 
 def test_a_topic_without_marks_needs_no_lesson():
-    assert not needs_lesson(TopicResult("Tides", 2, 0, 0, None))
+    assert not needs_lesson(None)
 
 
 @pytest.mark.parametrize(
