@@ -36,8 +36,9 @@ def steps(deck: Deck, bases: Bases) -> list[tuple[str, str]]:
     """Return how the bases are set up and changed, step by step: titles and texts."""
     cards = len(bases.sets[0])
     told = crowd(deck.recipe.students, cards)
+    first = "the first set" if len(bases.sets) > 1 else "the set"
     steps = [
-        ("Lay out the first set", _set_up(told, cards, len(bases.sets))),
+        (f"Lay out {first}", _set_up(told, cards, len(bases.sets))),
         ("How many bases", _how_many(told, cards)),
         ("As it goes on", _fewer(told, bases)),
     ]

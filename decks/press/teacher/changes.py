@@ -9,6 +9,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.marks.estimate import STRENGTH
+from decks.marks.summary import GOOD
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, cell, table
@@ -90,7 +91,7 @@ def _back(deck: Deck, plan: Plan, width: float) -> list[Block]:
     back = plan.due + plan.behind
     if not back:
         return []
-    text = "Missed before, and back: go over them first"
+    text = "Back from an earlier deck: go over them first"
     shown, rest = back[:MOST], len(back) - MOST
     more = [Block(paragraph(f"and {rest} more", width, NOTE), space=5)] if rest > 0 else []
     head = Block(paragraph(text, width, STRONG), space=16, with_next=True)
@@ -136,11 +137,12 @@ def _advice(plan: Plan, width: float) -> Iterator[Block]:
 
 
 def _explained() -> str:
-    known = percent(KNOWN)
+    known, good = percent(KNOWN), percent(GOOD)
     return (
         f"An item counts as missed if fewer than {MISSED} % got it right when it was last marked, "
         f"and as known if at least {known} are expected to get it right after {KNOWN_TRIES} tries "
-        "or more. What is expected begins with the level (90, 75 or 60 %, which weighs as much as "
+        f"or more; a topic needs another lesson if all of its interval is below {good}. "
+        "What is expected begins with the level (90, 75 or 60 %, which weighs as much as "
         f"{STRENGTH:g} tries) and moves with every mark; what the study guide does is not in the "
         "figures, as nobody knows how much it does in your class."
     )

@@ -6,6 +6,7 @@ from decks.press.teacher.how.counts import (
     blanks,
     cards_dealt,
     cards_made,
+    every_team,
     guides_needed,
     lost,
     metres,
@@ -46,9 +47,11 @@ def _setting(deck: Deck) -> tuple[str, ...]:
     away = metres(deck.recipe.walk)
     up = "front" if deck.recipe.sides is Sides.FRONTS else "team mark"
     table = "a table with its guides" if deck.guides else "a table"
-    mixed = "All teams’ cards mixed" if len(deck.recipe.teams) > 1 else "All mixed"
+    several = len(deck.recipe.teams) > 1
+    apart = ", an arm’s length apart" if several else ""
+    mixed = "All teams’ cards mixed" if several else "All mixed"
     return (
-        f"A home for every team along one side, an arm’s length apart: {table}.",
+        f"A home for {every_team(deck)} along one side{apart}: {table}.",
         (
             f"The cards {away} away, along the other side: on tables, benches or sills, never on "
             f"the floor. {mixed}, {up} up, none on another."
@@ -62,8 +65,9 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
         Part("In a row", _row(deck)),
         Part(
             "One out",
-            "On “Go” the first of every team walks to the cards, takes one with the team’s mark, "
-            "and walks home with it in the open hand. One walker a team, one card a walk.",
+            f"On “Go” the first of {every_team(deck)} walks to the cards, takes one with the "
+            "team’s mark, and walks home with it in the open hand. One walker a team, one card a "
+            "walk.",
         ),
         Part("Home", _home(deck)),
         Part(
@@ -88,8 +92,9 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
 def _row(deck: Deck) -> str:
     number = spread(a_team(deck))
     return (
-        f"Every team numbers itself, {number} in a team, and keeps to that order to the end, so "
-        "that all walk about equally often. Show once how to carry, to hand over, and to stop."
+        f"{every_team(deck).capitalize()} numbers itself, {number} in a team, and keeps to that "
+        "order to the end, so that all walk about equally often. Show "
+        "once how to carry, to hand over, and to stop."
     )
 
 
@@ -106,7 +111,7 @@ def _end(deck: Deck) -> str:
     return (
         f"After {counted(deck.recipe.minutes, 'minute')}, or when a team has all its words, give "
         "the stop signal. Everyone walks home; a card that is still on its way does not count. "
-        "Every team counts what it has."
+        f"{every_team(deck).capitalize()} counts what it has."
     )
 
 

@@ -48,6 +48,11 @@ def a_team(deck: Deck) -> tuple[int, int]:
     return max(1, each), max(1, each + bool(more))
 
 
+def every_team(deck: Deck) -> str:
+    """Return `every team`, or `the team` where there is one."""
+    return "every team" if len(deck.recipe.teams) > 1 else "the team"
+
+
 def hands(deck: Deck) -> list[int]:
     """Return how many cards each owner has."""
     return [len(hand) for hand in deck.hands] or [0]
@@ -98,7 +103,7 @@ def answers_needed(deck: Deck) -> list[str]:
         return []
     if deck.owner_word != "team":
         return ["answers.pdf for whoever checks"]
-    return [f"answers.pdf: one for every team, {len(deck.recipe.teams)} in all"]
+    return [f"answers.pdf: one for {every_team(deck)}, {len(deck.recipe.teams)} in all"]
 
 
 def guides_needed(deck: Deck) -> list[str]:

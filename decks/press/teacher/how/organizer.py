@@ -100,9 +100,10 @@ def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
     share = " The texts are shared out: the cards of a group say which is its own."
     if _same(telling):
         share = "" if _is_one(telling) else " Every group has the same."
-    way = "" if _is_one(telling) else ", with a clear way from one to the next"
+    number = spread(a_team(deck))
+    tables = f"A table for every group, {number} at each, with a clear way from one to the next."
     return (
-        f"A table for every group, {spread(a_team(deck))} at each{way}.",
+        f"A table for the group, {number} at it." if _is_one(telling) else tables,
         f"On it the group’s cards, details up, mixed.{share}",
         "Groups sit as teams; who reads out, draws, and explains changes as they agree.",
     )

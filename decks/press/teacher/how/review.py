@@ -8,6 +8,7 @@ from decks.press.teacher.how.counts import (
     blanks,
     cards_dealt,
     cards_made,
+    every_team,
     guides_needed,
     hands,
     helped,
@@ -34,8 +35,8 @@ def review(deck: Deck) -> Play:
         needs=_needs(deck),
         setting=(
             (
-                "A home for every team at the edge of the room, best a table. Its pile lies there, "
-                "questions up, numbers in order."
+                f"A home for {every_team(deck)} at the edge of the room, best a table. Its pile "
+                "lies there, questions up, numbers in order."
             ),
             "The middle of the room is clear.",
             *(["A sheet at every home for the team’s strokes."] if _counts(deck) else []),

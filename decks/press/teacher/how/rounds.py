@@ -10,6 +10,7 @@ from decks.press.teacher.how.counts import (
     answers_needed,
     cards_made,
     earned,
+    every_team,
     lost,
     spread,
     where_answers_are,
@@ -46,7 +47,7 @@ def _needs(deck: Deck) -> tuple[str, ...]:
         *answers_needed(deck),
         "The call sheet of this file, and a clock that shows seconds",
         _scoring(deck),
-        f"Paper and a thick pen for every team, {teams} in all; a stop signal",
+        f"Paper and a thick pen for {every_team(deck)}, {teams} in all; a stop signal",
     )
 
 
@@ -64,7 +65,7 @@ def _scoring(deck: Deck) -> str:
 def _setting(deck: Deck, called: Called) -> tuple[str, ...]:
     number = spread(a_team(deck))
     return (
-        f"A table for every team, with room to stand round it, {number} at each.",
+        f"A table for {every_team(deck)}, with room for {number} to stand round it.",
         (
             "Count the seats at each table clockwise from the one nearest the board: the roster of "
             "seats in this file says who writes when."
@@ -127,8 +128,8 @@ def _end(deck: Deck, called: Called) -> str:
     scores, add = (", and the scores", "Add up, let") if _counts_points(deck) else ("", "Let")
     between = f"After each round: water{scores}. " if called.rounds[1:] else ""
     return (
-        f"{between}{last}{add} every team name one thing that it knows now and did not before, "
-        "and thank the writers."
+        f"{between}{last}{add} {every_team(deck)} name one thing that it knows now and "
+        "did not before, and thank the writers."
     )
 
 
