@@ -102,7 +102,7 @@ def quiet_on(shape: Shape) -> str:
 
 def _topic(card: Card, shape: Shape) -> Text:
     size = shape.label_size
-    topic = shorten(card.item.topic, shape.text_width / size, measure=measure)
+    topic = shorten(card.item.topic, shape.text_width / size, measure=measure, between=True)
     x = shape.left
     if right_to_left(topic):
         x += shape.text_width - measure(topic) * size

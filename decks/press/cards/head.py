@@ -21,7 +21,7 @@ from decks.recipe import Sides
 
 DOT = Words(" · ")
 LEAST_TITLE = 8.0
-"""A title that would have to be cut to fewer ems is left out."""
+"""A title that has room for fewer ems is left out."""
 
 
 def head(grid: Grid, side: Side) -> list[Thing]:
@@ -43,8 +43,9 @@ def _head_ways(grid: Grid, side: Side, room: float) -> Iterator[tuple[Note, Note
     for end in ends:
         yield [*start, Words(f"{side.title} · {where}")], end
     taken = width_of_note([*start, Words(f" · {where}"), *ends[1]]) / SMALL_PRINT + CLEAR
-    title = shorten(side.title, room / SMALL_PRINT - taken, measure=measure)
-    if measure(title) >= LEAST_TITLE:
+    most = room / SMALL_PRINT - taken
+    if most >= LEAST_TITLE:
+        title = shorten(side.title, most, measure=measure, between=True)
         yield [*start, Words(f"{title} · {where}")], ends[1]
     yield [*start, Words(where)], ends[1]
     yield [*start, Words(_where(grid, side))], ends[1]
