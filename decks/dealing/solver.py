@@ -4,7 +4,7 @@ import highspy
 
 from decks.dealing.program import Outcome, Program
 
-_OPTIONS: tuple[tuple[str, bool | int | float], ...] = (
+OPTIONS: tuple[tuple[str, bool | int | float], ...] = (
     ("output_flag", False),
     ("threads", 1),
     ("random_seed", 0),
@@ -19,7 +19,7 @@ class _Quiet(highspy.Highs):
 
     def enableCallbacks(self) -> None:  # noqa: N802  (the constructor calls it so)
         """Set the options, and leave callbacks off: nobody listens."""
-        for option, value in _OPTIONS:
+        for option, value in OPTIONS:
             self.setOptionValue(option, value)
 
 

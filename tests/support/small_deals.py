@@ -3,6 +3,7 @@
 from itertools import combinations, product
 from typing import NamedTuple
 
+from hypothesis import strategies as st
 from msgspec.structs import replace
 from strategies import card
 
@@ -133,3 +134,31 @@ def most_and_least(deck, owners, attribute):
 def differences(deck, owners, attribute):
     """Return how far the teams differ in their cards of each value of an attribute."""
     return [most - least for most, least in most_and_least(deck, owners, attribute)]
+
+
+def unfairness(deck, owners):
+    """Return for each goal the largest difference and the sum of the differences."""
+    sizes = [owners.count(team) for team in range(deck.teams)]
+    counts = [differences(deck, owners, goal) for goal in ("level", "topic", "kind")]
+    return [(max(apart), sum(apart)) for apart in ([max(sizes) - min(sizes)], *counts)]
+
+
+def every_deal(deck):
+    """Yield the owners of every deal that leaves the cards of teams where they are."""
+    return product(*[range(deck.teams) if home is None else [home] for home in deck.homes])
+
+
+@st.composite
+def pinned_decks(draw):
+    """Draw a few cards with much in common, many of them set to teams."""
+    teams = draw(st.integers(2, 3))
+    homes = st.sampled_from([None, None, *range(teams)])
+    levels, topics, kinds = st.integers(1, 2), st.sampled_from("ab"), st.integers(0, 2)
+    row = st.tuples(levels, topics, homes, kinds)
+    rows = [
+        Row(f"word {n}", level, topic, home=home, kind=kind)
+        for n, (level, topic, home, kind) in enumerate(
+            draw(st.lists(row, min_size=1, max_size=7 if teams == 2 else 6))
+        )
+    ]
+    return SmallDeck(teams, rows, tuple(row.home or 0 for row in rows))
