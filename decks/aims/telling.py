@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from cards.item import Item, folded
 from decks.aims.plan import Plan
 from decks.choosing import Goal
-from decks.recipe import Aim
+from decks.recipe import Aim, GuideFor
 from decks.words import counted, listed, percent
 
 GAP = (0.2, 0.4)
@@ -23,7 +23,7 @@ def sentences(plan: Plan, test_in: int | None) -> Iterator[str]:
     yield from _misses(plan)
     if plan.means:
         yield f"By other means too: {listed([means.title.lower() for means in plan.means], 'and')}."
-    elif plan.aim is Aim.HARDER:
+    elif plan.aim is Aim.HARDER and plan.recipe.guide is not GuideFor.NONE:
         yield _no_means(plan)
     if plan.aim is Aim.MIXED:
         yield gap_advice(test_in)
@@ -79,16 +79,18 @@ def _back(plan: Plan) -> str:
 def _left_out(plan: Plan) -> Iterator[str]:
     if plan.known and plan.aim is Aim.HARDER:
         them = "it" if len(plan.known) == 1 else "them"
-        yield f"{counted(len(plan.known), 'item')} left out because the class knows {them}."
+        known = f"whoever was asked knows {them}"
+        yield f"{counted(len(plan.known), 'item')} left out because {known}."
     if plan.waiting:
         yield (
             f"{counted(len(plan.waiting), 'item')} left out as too hard for now: a deck with "
             "--aim reteach goes over what was missed."
         )
     if plan.gone:
+        was = "its row was" if plan.gone == 1 else "their rows were"
         yield (
-            f"{counted(plan.gone, 'missed item')} left out: this deck asks no row that says the "
-            "same as it did then."
+            f"{counted(plan.gone, 'missed item')} left out: {was} changed or taken out since, or "
+            "this activity does not ask such rows."
         )
 
 

@@ -20,6 +20,7 @@ from decks.marks.past import believed, results_of
 from decks.marks.reading import marks_in, read_marks
 from decks.marks.results import Results, results
 from decks.marks.summary import sentences
+from decks.recipe import Activity
 from decks.record import folder_of, read_record
 
 SHOWS = "what-it-shows"
@@ -82,11 +83,20 @@ def told(seen: Seen) -> Iterator[str]:
 
 
 def closing(seen: Seen, pages: Path | None) -> str:
-    """Return the last line: where the pages are, or what to do to have some."""
+    """Return the last lines: where the pages are, and what to do next."""
     if pages:
-        return f"Pages   {pages}"
+        return (
+            f"Pages   {pages}\n"
+            "Next    fairdeal next, with the workbook, makes the next deck from these marks; with "
+            "--aim reteach it goes over what was missed."
+        )
     if is_unusable(seen):
         return "Next    Mend what is named above, and try again."
+    if seen.deck.recipe.activity is Activity.ROUNDS:
+        return (
+            f"Next    Fill in the sheet Tally of marks.xlsx in {seen.folder}, and try again. The "
+            "sheet Score says who won, not what was right."
+        )
     return f"Next    Fill in marks.xlsx in {seen.folder}, as much as you have, and try again."
 
 

@@ -91,9 +91,11 @@ def _known(label: str, known: Collection[str], deck: Deck, hands: Sequence[Seque
 
 
 def told(cards: Iterable[Card], deck: Deck) -> str:
-    """Return whose cards of one pile they are, and their labels: `Otter 7, 9–12`."""
+    """Return whose cards of one pile they are, and their labels: `Otter 7, 9–12`, `Set 1, 7`."""
     pile = list(cards)
-    return f"{deck.owners[pile[0].owner].name} {in_short([card.label for card in pile])}"
+    name = deck.owners[pile[0].owner].name
+    apart = "," if name[-1].isdecimal() else ""
+    return f"{name}{apart} {in_short([card.label for card in pile])}"
 
 
 def in_short(labels: Sequence[str]) -> str:

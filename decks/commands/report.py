@@ -8,6 +8,7 @@ from cards.finding import Finding, Severity, ranked
 from cards.place import column_letters
 from cards.reading.open_elsewhere import seems_open
 from decks.commands.inspection import Inspection
+from decks.recipe import Activity
 from decks.words import counted
 
 MOST_ALIKE = 5
@@ -70,10 +71,22 @@ def verdict(name: str, seen: Inspection) -> str:
         mend = f"mend the {'error' if len(seen.errors) == 1 else 'errors'}, then build."
         return f"{tally(seen.findings)} in {name}: {mend}"
     if not seen.asked:
-        return f"There is no row in {name} that a card can be made of."
+        return f"There is no row in {name} that a card can be made of.{lacking(seen)}"
     if seen.findings:
         return f"{tally(seen.findings)} in {name}, no errors: {ready}"
     return f"Nothing to mend in {name}: {ready}"
+
+
+def lacking(seen: Inspection) -> str:
+    """Return what to add where there is no item that the activity is made of, or nothing."""
+    if seen.recipe.activity is Activity.ORGANIZER:
+        return " An organiser needs a Details sheet with the headings Topic, Heading and Detail."
+    if not seen.items:
+        return ""
+    return (
+        " Supporting details are for sorting: set Activity to organizer, or add words, facts or "
+        "questions on a Vocabulary, Facts or Questions sheet."
+    )
 
 
 def about_opening(file: Path) -> list[str]:

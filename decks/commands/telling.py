@@ -6,7 +6,7 @@ from pathlib import Path
 from cards.finding import Finding
 from decks.bank import findings_about
 from decks.commands.inspection import Inspection
-from decks.commands.report import told_in_a_build
+from decks.commands.report import lacking, told_in_a_build
 from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
 from decks.history import EarlierDecks
@@ -158,22 +158,23 @@ def _chosen(deck: Deck) -> str:
 
 def stopped(name: str, seen: Inspection) -> str:
     """Say why nothing was built."""
-    errors = len(seen.errors)
-    end = f"Nothing was built. Mend {'this' if errors == 1 else 'these'} in {name} and build again"
+    errors = counted(len(seen.errors), "error")
+    if all(map(_is_of_the_command, seen.errors)):
+        head, end = f"{errors} in the command", "Change the command and build again"
+    else:
+        head = f"{errors} in {name}"
+        end = f"Mend {'this' if len(seen.errors) == 1 else 'these'} in {name} and build again"
     if not seen.deck_errors:
         end += ", or build without those rows: --skip-errors"
-    head = f"{counted(errors, 'error')} in {name}"
-    return "\n".join([head, *told_in_a_build(seen.findings), f"{end}."])
+    return "\n".join([head, *told_in_a_build(seen.findings), f"Nothing was built. {end}."])
+
+
+def _is_of_the_command(finding: Finding) -> bool:
+    """Say whether an option is at fault: its name stands where a cell would."""
+    return not finding.place.row and finding.place.sheet.startswith("--")
 
 
 def nothing_left(name: str, seen: Inspection) -> str:
     """Say that there is no item to make a card of."""
     head = f"There is no row in {name} that a card can be made of, so nothing was built."
-    if seen.recipe.activity is Activity.ORGANIZER:
-        head += " An organiser needs a Details sheet with the headings Topic, Heading and Detail."
-    elif seen.items:
-        head += (
-            " Supporting details are for sorting: set Activity to organizer, or add words, facts "
-            "or questions on a Vocabulary, Facts or Questions sheet."
-        )
-    return "\n".join([head, *told_in_a_build(seen.findings)])
+    return "\n".join([f"{head}{lacking(seen)}", *told_in_a_build(seen.findings)])

@@ -35,7 +35,7 @@ PAGES = (
     Setting(
         "Bleed",
         "bleed",
-        "a length up to 5 mm, or 0",
+        "a length up to 5 mm, as 3 mm or 0.125 in, or 0",
         read_bleed,
         "How far colour runs over the cut; with it, ribbons reach the edge and cards stand apart",
         default="0",

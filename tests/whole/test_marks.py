@@ -51,6 +51,18 @@ def test_every_deck_comes_with_a_workbook_for_its_marks(shelf):
     assert (build(shelf, "--seed", "again") / "marks.xlsx").read_bytes() != first
 
 
+def test_points_alone_do_not_tell_what_was_right_and_that_is_said(shelf):
+    folder = build(shelf, "--activity", "rounds")
+
+    def score(book):
+        book["Score"].cell(6, 4).value = 2
+
+    fill_in(folder, change=score)
+    done = fairdeal("marks", folder)
+    assert "No marks are filled in yet." in done.stdout
+    assert "Tally" in lines(done, "Next")[0]
+
+
 def test_a_workbook_left_blank_is_no_fault_and_makes_no_pages(shelf):
     folder = build(shelf)
     done = fairdeal("marks", folder)
@@ -66,11 +78,12 @@ def test_words_come_first_and_the_pages_stand_beside_the_deck(shelf):
     before = {path.name: path.read_bytes() for path in folder.iterdir()}
     done = fairdeal("marks", folder)
     assert (done.returncode, done.stderr) == (0, "")
-    first, *_, last = done.stdout.splitlines()
+    first, *_, pages, last = done.stdout.splitlines()
     assert first == "Shore · deck 1: what the marks show."
-    assert last.startswith("Pages ")
+    assert pages.startswith("Pages ")
+    assert last.startswith("Next    fairdeal next")
     assert any("KR-20" in line for line in lines(done, "Shows"))
-    assert any(line.startswith("Everyone has ") for line in lines(done, "Shows"))
+    assert any(line.startswith("Nobody who was asked missed ") for line in lines(done, "Shows"))
     with pdfplumber.open(folder / "what-it-shows.pdf") as pdf:
         text = pdf.pages[0].extract_text().replace("\n", " ")
     assert lines(done, "Shows")[0] in text

@@ -8,6 +8,7 @@ from pathlib import Path
 import openpyxl
 import pytest
 from support.shore import fairdeal
+from support.workbooks import fill
 
 
 def write(path, rows, settings=()):
@@ -49,6 +50,25 @@ def test_errors_in_settings_stop_a_build_that_skips_errors_in_rows(tmp_path):
     assert done.returncode == 1
     assert "Deck B2" in done.stderr
     assert not (tmp_path / "Shore decks").exists()
+
+
+def test_an_error_in_the_command_is_not_to_be_mended_in_the_workbook(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", GOOD)
+    done = fairdeal("build", path, "--size", "10 x 10 cm", "--paper", "index-3x5")
+    assert done.returncode == 1
+    assert "1 error in the command" in done.stderr
+    assert "--size" in done.stderr
+    assert done.stderr.endswith("Change the command and build again.\n")
+
+
+@pytest.mark.parametrize("command", ["check", "build"])
+def test_a_workbook_of_details_alone_is_told_how_they_are_used(tmp_path, command):
+    path = tmp_path / "Texts.xlsx"
+    details = [["Topic", "Heading", "Detail"], ["Mud", "Food", "Lugworms eat mud."]]
+    fill({"Details": details}).save(path)
+    done = fairdeal(command, path)
+    assert done.returncode == 1
+    assert "set Activity to organizer" in done.stdout + done.stderr
 
 
 def test_a_terminal_without_the_titles_letters_does_not_stop_a_deck(tmp_path):

@@ -161,7 +161,8 @@ def test_cards_of_every_activity_are_printed_again(activity, tmp_path):
     folder = shutil.copytree(lesson(activity=activity), tmp_path / "01")
     owner = cards_of(folder)[0]["team"]
     told = reprint(folder, "--cards", "1,2", "--team", owner)
-    assert f"2 cards again, on 1 leaf: {owner} 1–2." in told or "on 2 leaves" in told
+    comma = "," if owner[-1].isdecimal() else ""
+    assert f"2 cards again, on 1 leaf: {owner}{comma} 1–2." in told or "on 2 leaves" in told
     first, again = Sight(folder / "cards.pdf"), Sight(folder / "reprint-1.pdf")
     printed = [text for text in again.cells if text != owner]
     assert len(printed) >= 2

@@ -81,7 +81,8 @@ def _write_heads(sheet: Sheet, deck: Deck) -> None:
     sheet.write_text((_TITLE, 1), f"Score: {deck.name}", _TITLE_STYLE)
     directions = (
         f"Type each team’s points, 0 to {most}, into the white cells. Sums and places follow by "
-        "themselves; teams with equal points share a place."
+        "themselves; teams with equal points share a place. What is known is read from the sheet "
+        "Tally."
     )
     sheet.write_text((_DIRECTIONS, 1), directions, DIRECTIONS)
     for column, (head, width) in enumerate(zip(_HEADS, _WIDTHS, strict=True), start=1):

@@ -148,7 +148,10 @@ def test_every_figure_of_the_lesson_its_topics_and_guides_is_there_for_programs(
         "tries": 45,
         "words": [
             "30 of 45 answers were right: 67 %.",
-            f"Look at the key of {kelp} (kelp): those who did best on the rest got it wrong.",
+            (
+                f"Look at the key of {kelp} (kelp): those who did better on the rest did worse "
+                "here, perhaps by chance."
+            ),
             "Tides needs another lesson: 52 % right (32–72 %).",
             f"Missed most: {crab} (crab) 5 of 10; {kelp} (kelp) 6 of 11.",
             (

@@ -111,14 +111,14 @@ def test_items_that_all_have_and_items_most_missed_are_named():
     made = in_rounds(8)
     told = words(made, counted(made, *[(6, 8)] * 3, (9, 9), (3, 3), (8, 8), (1, 8), (0, 8)))
     answers = {card.label: card.item.answer for card in made.cards}
-    assert "Everyone has 4 and 6." in told  # three tries at 5 are too few for a word
+    assert "Nobody who was asked missed 4 and 6." in told  # three tries at 5 are too few for a word
     assert f"Missed most: 8 ({answers['8']}) 0 of 8; 7 ({answers['7']}) 1 of 8." in told
 
 
 def test_cards_with_the_same_number_are_told_apart():
     made = in_sets()
     told = words(made, counted(made, (5, 5), (5, 5)))
-    assert "Everyone has Set 1, 1; Set 1, 2." in told
+    assert "Nobody who was asked missed Set 1, 1; Set 1, 2." in told
 
 
 def test_a_topic_needs_another_lesson_only_where_the_interval_is_below_what_is_good():

@@ -34,7 +34,8 @@ def test_the_directions_and_what_is_said_of_other_points_name_the_most_there_is(
     sheet = score_sheet(points=points)
     assert sheet.cell(DIRECTIONS, 1).value == (
         f"Type each team’s points, 0 to {most}, into the white cells. Sums and places follow by "
-        "themselves; teams with equal points share a place."
+        "themselves; teams with equal points share a place. What is known is read from the sheet "
+        "Tally."
     )
     (validation,) = sheet.data_validations.dataValidation
     assert (validation.errorTitle, validation.error) == (

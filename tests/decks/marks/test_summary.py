@@ -43,7 +43,7 @@ def test_an_item_that_all_have_and_one_that_is_still_missed_are_told_in_whole_se
     assert told(made, counted(made, (4, 4), (2, 4))) == [
         Sentence("6 of 8 answers were right: 75 %."),
         Sentence(f"Missed most: 2 ({answers[1]}) 2 of 4.", to_do=True),
-        Sentence("Everyone has 1."),
+        Sentence("Nobody who was asked missed 1."),
         Sentence("1 of 3 items has no marks."),
     ]
 
@@ -52,7 +52,7 @@ def test_where_nobody_missed_anything_that_is_all_there_is_to_say():
     made = for_class(3)
     assert told(made, counted(made, (4, 4), (5, 5), (7, 7))) == [
         Sentence("16 of 16 answers were right: 100 %."),
-        Sentence("Everyone has all of it."),
+        Sentence("Nobody missed any of it."),
     ]
 
 
@@ -157,8 +157,8 @@ def test_a_key_to_look_at_is_something_to_do():
     first = next(iter(blanks_of(made.guides[0]).values()))
     card = next(card for card in made.hands[0] if card.item == first)
     assert told(made, marks)[1] == Sentence(
-        f"Look at the key of {card.label} ({first.answer}): those who did best on the rest got it "
-        "wrong.",
+        f"Look at the key of {card.label} ({first.answer}): those who did better on the rest did "
+        "worse here, perhaps by chance.",
         to_do=True,
     )
 
