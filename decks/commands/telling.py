@@ -12,6 +12,7 @@ from decks.deck import Deck
 from decks.history import EarlierDecks
 from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
+from decks.lesson.crowd import crowd
 from decks.lesson.timing import told
 from decks.press.cards.pages import loading
 from decks.press.handouts.answers import has_answer_list
@@ -82,8 +83,8 @@ def _how_it_runs(deck: Deck) -> str:
         rounds = counted(len(lesson.rounds), "round")
         return f"has the call sheet: {rounds}, {told(calls_of(lesson))}."
     if isinstance(lesson, Bases):
-        sets, bases = len(lesson.sets), counted(len(lesson.sets[0]), "base")
-        return f"has the base plan: {counted(sets, 'set')} for {bases}, {minutes}."
+        bases = counted(crowd(deck.recipe.students, len(lesson.sets[0])).first, "base")
+        return f"has the base plan: {counted(len(lesson.sets), 'set')} for {bases}, {minutes}."
     if isinstance(lesson, Telling):
         return f"says how groups build, explain and compare, {minutes}."
     guide = ", then the study guide" if deck.guides else ""
@@ -115,8 +116,7 @@ def _notes(deck: Deck, seen: Inspection) -> list[str]:
     if deck.recipe.activity is Activity.COLLECT and not is_enough(deck):
         notes.append(advice(deck))
     if deck.choice:
-        notes.append(_chosen(deck))
-        notes += deck.choice.advice
+        notes += [*_chosen(len(deck.choice.items), len(deck.pool)), *deck.choice.advice]
     if deck.deal and len(seen.asked) >= len(deck.hands):
         notes += deal_warnings(deck.deal, [team.name for team in deck.recipe.teams])
     return notes
@@ -151,9 +151,8 @@ def _not_asked(count: int, activity: Activity) -> str:
     return f"{details} left out: they are for sorting, with Activity set to organizer."
 
 
-def _chosen(deck: Deck) -> str:
-    chosen = len(deck.choice.items) if deck.choice else 0
-    return f"{chosen} of {counted(len(deck.pool), 'item')} chosen."
+def _chosen(number: int, pool: int) -> list[str]:
+    return [f"{number} of {counted(pool, 'item')} chosen."] if number < pool else []
 
 
 def stopped(name: str, seen: Inspection) -> str:
