@@ -45,6 +45,9 @@ def loads(draw):
 
 # Hand 0 is full with 17; whatever is free goes to hand 1, which could hold more than there is.
 @example((2, (9, 6, 2, 5, 7), (0, 0, 0, None, None)))
+# Hands of one card and of three weigh whole steps more or less, and can weigh the same.
+@example((2, (1, 1, 1, 3), (0, 0, 0, None)))
+@example((3, (1, 1, 1, 4, 4), (0, 0, 0, None, None)))
 @settings(deadline=None)
 @given(loads())
 def test_no_deal_is_below_what_is_said_to_be_the_least(case):

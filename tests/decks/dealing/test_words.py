@@ -120,6 +120,7 @@ def test_copies_one_team_and_no_cards():
     items = [card(n, n % 3 + 1) for n in range(24)]
     assert sentence(items, deal=deal_copies) == "Every team has the same 24 cards."
     assert sentence(items, teams=1) == "The one team has all 24 cards."
+    assert sentence(items[:2], teams=1) == "The one team has all 2 cards."
     assert sentence(items[:1], teams=1) == "The one team has the only card."
     assert sentence([]) == "There are no cards to deal."
     assert sentence([card(0)]) == "One team has 1 card, 3 teams have none."
