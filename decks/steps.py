@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-Told = Callable[[str], None]
+Tell = Callable[[str], None]
 """What hears of every step of a run: a few plain words, as “Dealing 24 cards”."""
 
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from cards.writing.saving import holds, save_new
-from decks.commands.naming_printers import told, unknown_printer
+from decks.commands.naming_printers import printer_told, unknown_printer
 from decks.commands.readings import name_of, reading_of
 from decks.commands.stopping import finishing
 from decks.printers import forget, read_printers, remember, settings_folder
@@ -37,7 +37,7 @@ def kept(keep: str, numbers: Mapping[str, str], flip: str | None, *, turned: boo
     name = name_of(keep)
     with finishing():
         printer = remember(settings_folder(), name, reading, turned=turned)
-    lines = [f"Kept    {told(printer)[turned]}"]
+    lines = [f"Kept    {printer_told(printer)[turned]}"]
     lines.append(f'Next    Build with --printer "{printer.name}", or name it on the Deck sheet.')
     if printer.turned is None:
         lines.append("Note    Pages wider than high are not measured yet: that is leaf 2.")
@@ -51,7 +51,7 @@ def listed() -> list[str]:
     printers = read_printers(settings_folder())
     if not printers:
         return ["No printer is kept yet. Make a test page with fairdeal align; it says what to do."]
-    return [line for printer in printers for line in told(printer)]
+    return [line for printer in printers for line in printer_told(printer)]
 
 
 def forgotten(name: str) -> list[str]:

@@ -29,6 +29,6 @@ def build(
     """
     from decks.commands.production import make  # noqa: PLC0415 (help is not to load the press)
 
-    with progress() as told:
-        lines = make(file, chosen(given), out=out, skip_errors=skip_errors, told=told)
+    with progress() as tell:
+        lines = make(file, chosen(given), out=out, skip_errors=skip_errors, tell=tell)
     say(*lines)

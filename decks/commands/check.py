@@ -42,13 +42,13 @@ def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
         "reading_grade": reading_grade,
     }
     given = {key: value for key, value in options.items() if value is not None}
-    with progress() as told:
-        seen = inspect(file, given, told)
+    with progress() as tell:
+        seen = inspect(file, given, tell)
     if as_json:
         marked = _marked(file, ranked(seen.findings)) if mark else None
         say(report.as_json(file.name, seen, marked))
     else:
-        say(*report.told(seen.findings), *report.about_opening(file))
+        say(*report.findings_told(seen.findings), *report.about_opening(file))
         say(report.verdict(file.name, seen))
         if mark:
             say(report.marking(file, _marked(file, ranked(seen.findings))))

@@ -17,7 +17,7 @@ from decks.layout.grid import Grid
 from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
 from decks.recipe import Activity, Dealing, Recipe
 from decks.settings import cell_of, resolve
-from decks.steps import Told, unheard
+from decks.steps import Tell, unheard
 from decks.words import counted
 
 
@@ -57,15 +57,15 @@ class Inspection(Struct, frozen=True):
         return sound_items(self.content, self.findings)
 
 
-def inspect(file: Path, options: Mapping[str, str], told: Told = unheard) -> Inspection:
+def inspect(file: Path, options: Mapping[str, str], tell: Tell = unheard) -> Inspection:
     """Read and check a file; `options` are settings that go before those of its Deck sheet.
 
-    `told` hears of the steps. Raises `UnusableFileError` for the file and `UsageError` for an
+    `tell` is called with each step. Raises `UnusableFileError` for the file and `UsageError` for an
     option.
     """
-    told("Reading the file")
+    tell("Reading the file")
     content = read(file)
-    told(f"Checking {counted(len(content.items), 'item')}")
+    tell(f"Checking {counted(len(content.items), 'item')}")
     recipe, about_recipe = resolve(content, options)
     grid, about_room = grid_for(recipe, content, options)
     recipe, about_printer = _with_shift(recipe, grid, content, options)

@@ -71,12 +71,12 @@ def _errors(findings: tuple[Finding, ...]) -> list[Finding]:
     return [finding for finding in findings if finding.severity is Severity.ERROR]
 
 
-def told(seen: Seen) -> Iterator[str]:
+def marks_told(seen: Seen) -> Iterator[str]:
     """Yield what the marks show, and what was found in reading them."""
     yield f"{seen.deck.name}: what the marks show."
     for sentence in sentences(seen.found):
         yield f"{'Do' if sentence.to_do else 'Shows':<8}{sentence.text}"
-    yield from report.told(seen.marks.findings)
+    yield from report.findings_told(seen.marks.findings)
     errors = len(_errors(seen.marks.findings))
     if errors and not seen.marks.is_empty:
         yield f"Used    All but the {'cell' if errors == 1 else 'cells'} named above."

@@ -39,13 +39,13 @@ def marks(
 
     if not isfinite(strength):
         raise UsageError("Strength (--strength) is to be a number from 0.5 to 1000.")
-    with progress() as told:
-        told("Reading the deck and its marks")
+    with progress() as tell:
+        tell("Reading the deck and its marks")
         seen = marking.look_at(deck, file, strength)
     if not as_json:
-        say(*marking.told(seen), *about_opening(file or seen.folder / "marks.xlsx"))
-    with progress() as told:
-        told("Drawing what they show")
+        say(*marking.marks_told(seen), *about_opening(file or seen.folder / "marks.xlsx"))
+    with progress() as tell:
+        tell("Drawing what they show")
         pages = marking.write_pages(seen)
     say(marking.as_json(seen, pages) if as_json else marking.closing(seen, pages))
     if marking.is_unusable(seen):

@@ -22,7 +22,7 @@ def hint(printers: Sequence[Printer], name: str) -> str:
     return "None is kept on this computer yet: make a test page with fairdeal align."
 
 
-def told(printer: Printer) -> list[str]:
+def printer_told(printer: Printer) -> list[str]:
     """Return what is kept of a printer: a line for upright pages and one for turned ones."""
     pages = {"higher than wide": printer.upright, "wider than high": printer.turned}
     return [f"{printer.name}: pages {shape}, {_numbers(one)}." for shape, one in pages.items()]

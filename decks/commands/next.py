@@ -39,6 +39,6 @@ def next_deck(
 
     options = chosen(given)
     plans = planner(options, test_in=test_in)
-    with progress() as told:
-        lines = make(file, options, out=out, skip_errors=skip_errors, planner=plans, told=told)
+    with progress() as tell:
+        lines = make(file, options, out=out, skip_errors=skip_errors, planner=plans, tell=tell)
     say(*lines)

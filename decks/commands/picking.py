@@ -85,12 +85,12 @@ def _known(label: str, known: Collection[str], deck: Deck, hands: Sequence[Seque
     if label in known:
         return label
     elsewhere = [deck.owners[card.owner].name for card in deck.cards if card.label == label]
-    piles = "; ".join(told(hand, deck) for hand in hands if hand)
+    piles = "; ".join(pile_told(hand, deck) for hand in hands if hand)
     where = f" That card is in the pile of {listed(elsewhere, 'and')}." if elsewhere else ""
     raise UsageError(f"--cards {label}: there is no such card here. There are {piles}.{where}")
 
 
-def told(cards: Iterable[Card], deck: Deck) -> str:
+def pile_told(cards: Iterable[Card], deck: Deck) -> str:
     """Return whose cards of one pile they are, and their labels: `Otter 7, 9–12`, `Set 1, 7`."""
     pile = list(cards)
     name = deck.owners[pile[0].owner].name

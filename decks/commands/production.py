@@ -23,7 +23,7 @@ from decks.press.papers import print_papers
 from decks.recipe import Activity, Ink
 from decks.record import Colophon, picture_files, write
 from decks.shelf import NumberTakenError, next_number, put, shelf_of
-from decks.steps import Told, unheard
+from decks.steps import Tell, unheard
 from decks.words import counted
 
 if TYPE_CHECKING:
@@ -41,15 +41,15 @@ def make(  # noqa: PLR0913 (what is asked for, and who hears of it)
     out: Path | None,
     skip_errors: bool,
     planner: "Planner | None" = None,
-    told: Told = unheard,
+    tell: Tell = unheard,
 ) -> list[str]:
     """Make the next deck of a file and return what to tell about it.
 
-    `planner` plans it from the earlier ones; without it, it is made as a first deck is. `told`
-    hears of the steps. Raises `ContentError` where the content has errors that were not to be
+    `planner` plans it from the earlier ones; without it, it is made as a first deck is. `tell`
+    is called with each step. Raises `ContentError` where the content has errors that were not to be
     skipped, `UsageError` and `UnusableFileError`; nothing is written then.
     """
-    seen = inspect(file, options, told)
+    seen = inspect(file, options, tell)
     if seen.deck_errors or (seen.errors and not skip_errors):
         raise ContentError(telling.stopped(file.name, seen))
     if not seen.asked:
@@ -58,21 +58,21 @@ def make(  # noqa: PLR0913 (what is asked for, and who hears of it)
     while True:
         # where another build was a moment quicker, the number after its own is free
         with suppress(NumberTakenError):
-            lines = _make_next(file.name, seen, shelf, planner, told)
+            lines = _make_next(file.name, seen, shelf, planner, tell)
             return [*report.about_opening(file), *lines]
 
 
 def _make_next(
-    name: str, seen: Inspection, shelf: Path, planner: "Planner | None", told: Told
+    name: str, seen: Inspection, shelf: Path, planner: "Planner | None", tell: Tell
 ) -> list[str]:
-    told("Looking at the earlier decks")
+    tell("Looking at the earlier decks")
     earlier = earlier_decks(shelf)
     # a deck keeps its number where its folder was given another name
     number = next_number(shelf, after=max((one.number for one in earlier.decks), default=0))
     digest = digest_of(seen.content)
     seed = seen.recipe.seed or f"{digest}/{number}"
     planned = planner(seen, shelf, earlier, seed) if planner else None
-    told(f"Dealing {counted(len(seen.asked), 'item')}")
+    tell(f"Dealing {counted(len(seen.asked), 'item')}")
     deck = make_deck(
         planned.plan.recipe if planned else seen.recipe,
         seen.asked,
@@ -85,10 +85,10 @@ def _make_next(
     hands = [len(hand) for hand in deck.hands]
     spare = 1 if seen.recipe.activity is Activity.COLLECT else 0
     stacks = plan(hands, len(seen.grid.slots), apart=apart, spare=spare)
-    papers = print_papers(deck, seen.grid, stacks, told)
-    told("Writing the record and the sheet for marks")
+    papers = print_papers(deck, seen.grid, stacks, tell)
+    tell("Writing the record and the sheet for marks")
     files = papers | _files(deck, _colophon(name, seen, digest, stacks, papers))
-    told("Putting the deck in its place")
+    tell("Putting the deck in its place")
     with finishing():
         folder = put(shelf, number, files)
     about_earlier = planned.findings if planned else earlier.findings

@@ -10,7 +10,7 @@ from typing import TextIO
 from msgspec import Struct, field
 
 from decks.commands.stopping import heed
-from decks.steps import Told
+from decks.steps import Tell
 
 AFTER = 1.0
 """Seconds until there is anything to be seen; most runs are over by then."""
@@ -20,7 +20,7 @@ EVERY = 0.1
 
 
 @contextmanager
-def progress() -> Iterator[Told]:
+def progress() -> Iterator[Tell]:
     """Yield what tells of the steps in this context, if a person is looking on.
 
     It also ends the run at the next step after a stop that was lost on its way.

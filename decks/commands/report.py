@@ -18,7 +18,7 @@ MOST_IN_A_BUILD = 20
 """How many lines of findings a build tells; checking tells all of them."""
 
 
-def told(findings: Sequence[Finding]) -> Iterator[str]:
+def findings_told(findings: Sequence[Finding]) -> Iterator[str]:
     """Yield the findings a line each; of many alike on a sheet, the first and how many more."""
     ordered = ranked(findings)
     alike: dict[tuple[str, ...], list[Finding]] = {}
@@ -49,7 +49,7 @@ def _columns(findings: Sequence[Finding]) -> str:
 
 def told_in_a_build(findings: Sequence[Finding]) -> list[str]:
     """Return the first findings a line each, and how to see the rest."""
-    lines = list(told(findings))
+    lines = list(findings_told(findings))
     if len(lines) <= MOST_IN_A_BUILD:
         return lines
     return [

@@ -45,7 +45,7 @@ def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     }
     given = {key: value for key, value in options.items() if value is not None}
     wanted = Wanted(cards, tuple(team or ()), everything)
-    with progress() as told:
-        told("Drawing the cards again")
+    with progress() as tell:
+        tell("Drawing the cards again")
         lines = print_again(deck, wanted, given, out=out)
     say(*lines)

@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from cards.finding import UnusableFileError
 from cards.writing.saving import FileTakenError, save_new
-from decks.commands.picking import Picked, picked, told
+from decks.commands.picking import Picked, picked, pile_told
 from decks.commands.refitting import Refitted, refitted
 from decks.commands.stopping import finishing
 from decks.deck import Deck
@@ -106,7 +106,7 @@ def _put(place: Path, files: Mapping[str, bytes]) -> list[Path]:
 
 def _about(deck: Deck, found: Picked, loads: Sequence[Load]) -> list[str]:
     leaves = sum(len(load.leaves) for load in loads)
-    piles = [told(own, deck) for _, own in groupby(found.cards, key=lambda card: card.owner)]
+    piles = [pile_told(own, deck) for _, own in groupby(found.cards, key=lambda card: card.owner)]
     cards = f"{counted(len(found.cards), 'card')} again, on {counted(leaves, 'leaf', 'leaves')}"
     return [f"{deck.name}: {cards}: {'; '.join(piles)}."]
 

@@ -13,7 +13,7 @@ from decks.history import EarlierDecks
 from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
 from decks.lesson.crowd import crowd
-from decks.lesson.timing import told
+from decks.lesson.timing import calls_told
 from decks.press.cards.pages import loading
 from decks.press.handouts.answers import has_answer_list
 from decks.press.runs import runs_of
@@ -81,7 +81,7 @@ def _how_it_runs(deck: Deck) -> str:
     lesson, minutes = deck.lesson, counted(deck.recipe.minutes, "minute")
     if isinstance(lesson, Called):
         rounds = counted(len(lesson.rounds), "round")
-        return f"has the call sheet: {rounds}, {told(calls_of(lesson))}."
+        return f"has the call sheet: {rounds}, {calls_told(calls_of(lesson))}."
     if isinstance(lesson, Bases):
         bases = counted(crowd(deck.recipe.students, len(lesson.sets[0])).first, "base")
         return f"has the base plan: {counted(len(lesson.sets), 'set')} for {bases}, {minutes}."

@@ -24,7 +24,7 @@ def seconds_moving(calls: Sequence[Call]) -> float:
     return sum(seconds_of(call.exercise) for call in calls)
 
 
-def told(calls: Sequence[Call]) -> str:
+def calls_told(calls: Sequence[Call]) -> str:
     """Say how long some calls take: `about 12 minutes, 5 of them moving`."""
     minutes = _minutes(seconds_in_all(calls))
     moving = seconds_moving(calls)
@@ -45,7 +45,7 @@ def calls_within(called: Called, minutes: int) -> int:
 def about_time(called: Called, minutes: int) -> str:
     """Say how long the lesson takes and what that means for the minutes that there are."""
     calls = _calls(called)
-    taken = f"{told(calls).capitalize()}."
+    taken = f"{calls_told(calls).capitalize()}."
     count = max(1, calls_within(called, minutes))
     if count < len(calls):
         call = f"call {_advised(called, count)}"

@@ -14,20 +14,20 @@ from decks.press.handouts.guide import guide_pages, second_pages
 from decks.press.handouts.planning import planning_pages
 from decks.press.pdf import make_pdf
 from decks.press.teacher import teacher_pages
-from decks.steps import Told
+from decks.steps import Tell
 
 
-def print_papers(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], told: Told) -> dict[str, bytes]:
-    """Return the deck's PDFs by file name; `told` hears of every step, in a few words."""
-    papers, language = card_files(deck, grid, stacks, told), deck.recipe.language
-    told("Drawing what students write on")
+def print_papers(deck: Deck, grid: Grid, stacks: tuple[Stack, ...], tell: Tell) -> dict[str, bytes]:
+    """Return the deck's PDFs by file name; `tell` is called with each step."""
+    papers, language = card_files(deck, grid, stacks, tell), deck.recipe.language
+    tell("Drawing what students write on")
     if has_answer_list(deck, grid):
         title = f"{deck.name} · answers"
         papers["answers.pdf"] = _pdf(deck, answer_pages(deck), title, language)
     for name, title, made in _for_students(deck):
         if made:
             papers[f"{name}.pdf"] = _pdf(deck, made, f"{deck.name} · {title}", language)
-    told("Drawing the teacher’s pages")
+    tell("Drawing the teacher’s pages")
     teacher = teacher_pages(deck, grid, stacks)
     papers["teacher.pdf"] = _pdf(deck, teacher, f"{deck.name} · for the teacher", ENGLISH)
     return papers

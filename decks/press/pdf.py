@@ -15,9 +15,9 @@ from decks.languages import ENGLISH
 from decks.layout.frame import Box, Curve, Frame, Image, Line, Placed, Ribbon, Text, Wedge
 from decks.layout.runs import Run, has_fractions
 from decks.press import operators, textures
+from decks.press.copied_as import copied_as
 from decks.press.inks import GREY_RIBBON
 from decks.press.pictures import Printed, printed_in, ready_all
-from decks.press.told import told
 from decks.press.type import plain
 from decks.press.type.embedded import load
 from decks.press.type.plain import REGULAR
@@ -81,7 +81,7 @@ class Pen(Struct, frozen=True):
             return
         self.canvas.addLiteral(fill)
         runs = text.runs or (Run(text.text, text.strong),)
-        with told(self.canvas, text.text) if has_fractions(text.runs) else nullcontext():
+        with copied_as(self.canvas, text.text) if has_fractions(text.runs) else nullcontext():
             if plain.is_plain(text.text):
                 self.canvas.addLiteral(self.letters.runs(runs, *at))
                 return

@@ -12,20 +12,20 @@ from decks.press.pdf import make_pdf
 from decks.press.pictures import Printed, printed_in
 from decks.press.runs import runs_of
 from decks.recipe import Sides
-from decks.steps import Told, unheard
+from decks.steps import Tell, unheard
 
 
 def card_files(
-    deck: Deck, grid: Grid, stacks: tuple[Stack, ...], told: Told = unheard
+    deck: Deck, grid: Grid, stacks: tuple[Stack, ...], tell: Tell = unheard
 ) -> dict[str, bytes]:
     """Return the cards' PDFs by file name.
 
-    Pages are drawn one by one, so that a large deck does not need them all at once; `told` hears of
-    each.
+    Pages are drawn one by one, so that a large deck does not need them all at once; `tell` is
+    called for each.
     """
     pictures = _pictures(deck, grid, stacks)
     return {
-        f"{name}.pdf": leaf_pdf(deck, grid, _told_of(pages, told), name, pictures)
+        f"{name}.pdf": leaf_pdf(deck, grid, _told_of(pages, tell), name, pictures)
         for name, pages in _pages(deck, grid, stacks).items()
     }
 
@@ -55,9 +55,9 @@ def backs_in_order(deck: Deck, runs: Sequence[Sequence[Leaf]]) -> list[Frame]:
     return [leaf.back for leaf in ordered if leaf.back]
 
 
-def _told_of(pages: Iterable[Frame], told: Told) -> Iterator[Frame]:
+def _told_of(pages: Iterable[Frame], tell: Tell) -> Iterator[Frame]:
     for number, page in enumerate(pages, start=1):
-        told(f"Drawing page {number} of cards")
+        tell(f"Drawing page {number} of cards")
         yield page
 
 

@@ -8,7 +8,7 @@ from decks.layout.frame import Box, Frame, Image
 from decks.layout.units import mm
 from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
-from decks.lesson.timing import about_time, told
+from decks.lesson.timing import about_time, calls_told
 from decks.press.cards.arranging import SHARP, as_printed, fitted
 from decks.press.teacher.how.counts import earned
 from decks.press.teacher.keys import title_block
@@ -83,7 +83,7 @@ def _round(deck: Deck, number: int, calls: Sequence[Call], width: float) -> list
     columns = _columns(width)
     rows = [[_label(call), *_cells(call, columns, deck.recipe)] for call in calls]
     name = deck.owners[number].name
-    about = f"{counted(len(calls), 'question')}, {told(calls)}"
+    about = f"{counted(len(calls), 'question')}, {calls_told(calls)}"
     return [
         Block(headed_with(name, about, number, width), space=22, with_next=True),
         *table(columns, rows, named=continued(name, number, width)),

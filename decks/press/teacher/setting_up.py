@@ -14,7 +14,7 @@ from decks.lesson.walking import (
     metres_for,
     reckon,
 )
-from decks.press.teacher.how.counts import a_team, blanks, hands, metres, spread, told
+from decks.press.teacher.how.counts import a_team, blanks, each_told, hands, metres, spread
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.room_plan import room_plan
 from decks.press.teacher.table import Column, cell, table
@@ -48,7 +48,7 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
     ]
     subtitle = (
         f"{counted(deck.recipe.minutes, 'minute')} · {metres(deck.recipe.walk)} to the cards · "
-        f"{told(hands(deck), 'card')} and {told(a_team(deck), 'student')} a team"
+        f"{each_told(hands(deck), 'card')} and {each_told(a_team(deck), 'student')} a team"
     )
     return [
         title_block("Are there enough words?", subtitle, width),

@@ -19,17 +19,17 @@ progress.AFTER = progress.EVERY = 0.001
 BUILD = f"{AT_ONCE}main()"
 STEPS = f"""{AT_ONCE}
 import time
-with progress.progress() as told:
+with progress.progress() as tell:
     for step in sys.argv[1:]:
-        told(step)
+        tell(step)
         time.sleep(0.3)
 print("done")
 """
 UNSEEN = """
 import sys, threading
 from decks.commands.progress import progress
-with progress() as told:
-    told("Reading the file")
+with progress() as tell:
+    tell("Reading the file")
     print(threading.active_count())
 """
 

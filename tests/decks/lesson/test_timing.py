@@ -7,7 +7,7 @@ from cards.item import Level
 from decks.lesson import Call, Called
 from decks.lesson.calling import seconds_to_allow
 from decks.lesson.exercises import Effort, Exercise
-from decks.lesson.timing import about_time, calls_within, seconds_in_all, seconds_moving, told
+from decks.lesson.timing import about_time, calls_told, calls_within, seconds_in_all, seconds_moving
 from decks.recipe import Choices
 
 WADE = Exercise("Wade", "20 seconds", "", Effort.MODERATE)
@@ -24,12 +24,12 @@ def test_all_seconds_are_added_up_and_those_of_the_exercises_too():
     (calls,) = called(6).rounds
     assert seconds_in_all(calls) == 360  # 6 × 60
     assert seconds_moving(calls) == 120  # 6 × 20
-    assert told(calls) == "about 6 minutes, 2 of them moving"
+    assert calls_told(calls) == "about 6 minutes, 2 of them moving"
 
 
 def test_less_than_a_minute_of_moving_is_told_in_seconds():
-    assert told(called(2).rounds[0]) == "about 2 minutes, 40 seconds of them moving"
-    assert told(called(1).rounds[0]) == "about 1 minute, 20 seconds of it moving"
+    assert calls_told(called(2).rounds[0]) == "about 2 minutes, 40 seconds of them moving"
+    assert calls_told(called(1).rounds[0]) == "about 1 minute, 20 seconds of it moving"
 
 
 @pytest.mark.parametrize(

@@ -6,13 +6,13 @@ from decks.press.teacher.how.counts import (
     blanks,
     cards_dealt,
     cards_made,
+    each_told,
     every_team,
     guides_needed,
     lost,
     metres,
     points,
     spread,
-    told,
 )
 from decks.press.teacher.how.play import Part, Play
 from decks.recipe import GuideFor, Sides, cards_are_the_bank
@@ -116,7 +116,7 @@ def _end(deck: Deck) -> str:
 
 
 def _guide(deck: Deck) -> str:
-    number = told(blanks(deck), "blank")
+    number = each_told(blanks(deck), "blank")
     words = (
         f"The words brought home are the bank for the {number} of the guide."
         if cards_are_the_bank(deck.recipe)

@@ -30,7 +30,7 @@ def cards_dealt(deck: Deck, owner: str) -> str:
     return f"{cards}, {each_has(hands(deck))} a {owner}" if deck.hands[1:] else cards
 
 
-def told(numbers: Sequence[int], one: str) -> str:
+def each_told(numbers: Sequence[int], one: str) -> str:
     """Return how many of something each has: `1 card`, `17 or 18 cards`."""
     return f"{each_has(numbers)} {one if max(numbers) == 1 else one + 's'}"
 

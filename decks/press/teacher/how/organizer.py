@@ -8,10 +8,10 @@ from decks.press.teacher.how.counts import (
     answers_needed,
     cards_dealt,
     cards_made,
+    each_told,
     hands,
     lost,
     spread,
-    told,
     where_answers_are,
 )
 from decks.press.teacher.how.play import Part, Play
@@ -137,7 +137,7 @@ def _steps(deck: Deck, telling: Telling) -> tuple[Part, ...]:
 
 
 def _end(deck: Deck, telling: Telling) -> str:
-    back = f"The cards are counted back: {told(hands(deck), 'card')}"
+    back = f"The cards are counted back: {each_told(hands(deck), 'card')}"
     if _is_one(telling):
         return f"{back}."
     return (

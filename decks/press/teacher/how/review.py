@@ -8,13 +8,13 @@ from decks.press.teacher.how.counts import (
     blanks,
     cards_dealt,
     cards_made,
+    each_told,
     every_team,
     guides_needed,
     hands,
     helped,
     lost,
     points,
-    told,
     where_answers_are,
 )
 from decks.press.teacher.how.play import Part, Play
@@ -134,12 +134,12 @@ def _end(deck: Deck, walking: int) -> str:
     back = " Cards of another team go back." if len(deck.recipe.teams) > 1 else ""
     return (
         f"After {counted(walking, 'minute')} of walking everyone walks home. The team counts its "
-        f"cards: {told(hands(deck), 'card')}.{back}"
+        f"cards: {each_told(hands(deck), 'card')}.{back}"
     )
 
 
 def _guide(deck: Deck) -> str:
-    number = told(blanks(deck), "blank")
+    number = each_told(blanks(deck), "blank")
     earned = f"; each right blank is {points(deck.recipe.points.right)} for the team"
     return (
         f"Cards away. Everyone sits down and fills in the study guide alone{helped(deck)}: "

@@ -11,7 +11,7 @@ from decks.activities import make_deck
 from decks.layout.flow import flow
 from decks.press.teacher import steps
 from decks.press.teacher.how import play_of
-from decks.press.teacher.how.counts import a_team, class_told, span, spread, told
+from decks.press.teacher.how.counts import a_team, class_told, each_told, span, spread
 from decks.press.teacher.how_to import SIZES, how_to
 from decks.press.teacher.keeping import keeping
 from decks.press.type.pages import BOTTOM, TOP, column, page_paper
@@ -154,7 +154,7 @@ def test_numbers_are_told_as_they_spread():
     ],
 )
 def test_what_each_of_two_has_is_told_of_both(numbers, words):
-    assert told(numbers, "card") == words
+    assert each_told(numbers, "card") == words
 
 
 def test_numbers_that_follow_one_another_are_told_as_one_says_them():

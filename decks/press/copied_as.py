@@ -7,7 +7,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 
 @contextmanager
-def told(canvas: Canvas, text: str) -> Iterator[None]:
+def copied_as(canvas: Canvas, text: str) -> Iterator[None]:
     """Let what is drawn in this context be copied and read out as a text.
 
     ISO 32000-1, 14.9.4: replacement text, in UTF-16 with a byte order mark.
