@@ -1,5 +1,6 @@
 """What was found in the content, where, and how to mend it."""
 
+from collections import Counter
 from collections.abc import Iterable
 from enum import StrEnum
 
@@ -32,6 +33,18 @@ class Finding(Struct, frozen=True):
 
     def __str__(self) -> str:
         return f"{self.place}: {self.wrong} {self.mend}"
+
+
+def errors_in(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """Return the errors among findings, in their order."""
+    return tuple(finding for finding in findings if finding.severity is Severity.ERROR)
+
+
+def tally(findings: Iterable[Finding]) -> str:
+    """Return how many findings there are of each severity, as `2 errors, 1 note`."""
+    counts = Counter(finding.severity for finding in findings)
+    there = (one for one in Severity if counts[one])
+    return ", ".join(f"{counts[one]} {one}{'s' * (counts[one] > 1)}" for one in there)
 
 
 def ranked(findings: Iterable[Finding]) -> tuple[Finding, ...]:

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from cards.checking.rules import rules
 from cards.checking.words import words
 from cards.content import Content
-from cards.finding import Finding, Severity, ranked
+from cards.finding import Finding, errors_in, ranked
 from cards.item import Item
 from cards.place import Place
 
@@ -26,7 +26,7 @@ def check(
 
 def sound_items(content: Content, findings: Iterable[Finding]) -> tuple[Item, ...]:
     """Return the items in whose row no error stands, in the teacher's order."""
-    wrong = {_row(finding.place) for finding in findings if finding.severity is Severity.ERROR}
+    wrong = {_row(error.place) for error in errors_in(findings)}
     return tuple(
         item
         for item in content.items

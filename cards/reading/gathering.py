@@ -6,7 +6,7 @@ from pathlib import Path, PurePath
 from msgspec.structs import replace
 
 from cards.content import LONGEST_CELL, Content
-from cards.finding import Finding, Severity, UnusableFileError
+from cards.finding import Finding, Severity, UnusableFileError, errors_in
 from cards.item import Item
 from cards.place import Place
 from cards.reading.beside import beside_content
@@ -152,7 +152,7 @@ def _half_a_card(table: Table, headings: Headings) -> Finding:
 
 
 def _nothing(name: str, findings: Sequence[Finding]) -> str:
-    errors = [finding for finding in findings if finding.severity is Severity.ERROR]
+    errors = errors_in(findings)
     if errors:
         return str(errors[0])
     hidden = [finding for finding in findings if finding.code.startswith("hidden")]

@@ -1,7 +1,6 @@
 """The first sheet of a marked copy: everything that was found, with links to the cells."""
 
 import math
-from collections import Counter
 from collections.abc import Sequence
 from typing import Any
 
@@ -10,7 +9,7 @@ from openpyxl.utils import quote_sheetname
 from openpyxl.worksheet.hyperlink import Hyperlink
 from openpyxl.worksheet.worksheet import Worksheet
 
-from cards.finding import Finding, Severity
+from cards.finding import Finding, Severity, tally
 from cards.workbook import look
 from cards.workbook.tones import LINK, PANEL, QUIET
 
@@ -41,7 +40,7 @@ def write_findings(book: Workbook, name: str, marks: Sequence[tuple[Finding, Any
     """Write the sheet; each finding comes with the cell that it is marked in, or None."""
     sheet: Worksheet = book.create_sheet(_free_name(book), 0)
     # Reading knows this sheet by its name and by the first word of this title.
-    title = f"Fairdeal found {_tally([finding for finding, _ in marks])} in {name}"
+    title = f"Fairdeal found {tally(finding for finding, _ in marks)} in {name}"
     look.write(
         sheet, (1, 1), title, font=look.font(size=18, bold=True), alignment=look.on_one_line()
     )
@@ -64,12 +63,6 @@ def _free_name(book: Workbook) -> str:
     taken = {name.casefold() for name in book.sheetnames}
     names = ["Findings", *(f"Findings {number}" for number in range(2, len(taken) + 3))]
     return next(name for name in names if name.casefold() not in taken)
-
-
-def _tally(findings: Sequence[Finding]) -> str:
-    counts = Counter(finding.severity for finding in findings)
-    told = [f"{counts[one]} {one}{'s' * (counts[one] > 1)}" for one in Severity if counts[one]]
-    return ", ".join(told)
 
 
 def _write_headings(sheet: Worksheet) -> None:

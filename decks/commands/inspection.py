@@ -1,13 +1,13 @@
 """Reading a file, resolving its recipe, and everything that is found in it."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 
 from msgspec import Struct
 
 from cards.checking import check, sound_items
 from cards.content import Content
-from cards.finding import Finding, Severity
+from cards.finding import Finding, Severity, errors_in
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
@@ -38,12 +38,12 @@ class Inspection(Struct, frozen=True):
     @property
     def errors(self) -> tuple[Finding, ...]:
         """The findings that keep their row out of a deck, or stop any deck."""
-        return _errors(self.findings)
+        return errors_in(self.findings)
 
     @property
     def deck_errors(self) -> tuple[Finding, ...]:
         """The errors in settings, teams and title: no deck can be made past them."""
-        return _errors(self.about_deck)
+        return errors_in(self.about_deck)
 
     @property
     def asked(self) -> tuple[Item, ...]:
@@ -116,7 +116,3 @@ def is_shared_out(recipe: Recipe) -> bool:
     """Say whether the items are divided among the teams."""
     dealt = recipe.activity in {Activity.REVIEW, Activity.COLLECT}
     return dealt and recipe.deal is Dealing.SHARES
-
-
-def _errors(findings: Iterable[Finding]) -> tuple[Finding, ...]:
-    return tuple(finding for finding in findings if finding.severity is Severity.ERROR)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from msgspec import Struct
 
-from cards.finding import Finding, Severity
+from cards.finding import errors_in
 from cards.writing.saving import FileTakenError, holds, save_new
 from decks.commands import report
 from decks.commands.stopping import finishing
@@ -64,11 +64,7 @@ def _before(folder: Path, deck: Deck, strength: float) -> dict[str, Belief]:
 
 def is_unusable(seen: Seen) -> bool:
     """Say whether something was filled in, and none of it can be used."""
-    return seen.marks.is_empty and bool(_errors(seen.marks.findings))
-
-
-def _errors(findings: tuple[Finding, ...]) -> list[Finding]:
-    return [finding for finding in findings if finding.severity is Severity.ERROR]
+    return seen.marks.is_empty and bool(errors_in(seen.marks.findings))
 
 
 def marks_told(seen: Seen) -> Iterator[str]:
@@ -77,7 +73,7 @@ def marks_told(seen: Seen) -> Iterator[str]:
     for sentence in sentences(seen.found):
         yield f"{'Do' if sentence.to_do else 'Shows':<8}{sentence.text}"
     yield from report.findings_told(seen.marks.findings)
-    errors = len(_errors(seen.marks.findings))
+    errors = len(errors_in(seen.marks.findings))
     if errors and not seen.marks.is_empty:
         yield f"Used    All but the {'cell' if errors == 1 else 'cells'} named above."
 

@@ -7,7 +7,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from cards.content import Content
-from cards.finding import Severity
+from cards.finding import errors_in
 from decks.commands.shift import with_shift
 from decks.layout.grid import Grid, grid_of
 from decks.layout.paper import PAPERS
@@ -89,7 +89,7 @@ def _shifted(
         return replace(asked, recipe=replace(asked.recipe, shift=first.shift))
     bare = replace(asked.recipe, shift=NO_SHIFT)
     recipe, findings = with_shift(bare, grid, _NOTHING, options)
-    errors = [finding for finding in findings if finding.severity is Severity.ERROR]
+    errors = errors_in(findings)
     if errors and "printer" in options:
         raise UsageError(str(errors[0]))
     if errors:

@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from cards.finding import Finding, Severity, ranked
+from cards.finding import Finding, Severity, ranked, tally
 from cards.place import column_letters
 from cards.reading.open_elsewhere import seems_open
 from decks.commands.inspection import Inspection
@@ -56,12 +56,6 @@ def told_in_a_build(findings: Sequence[Finding]) -> list[str]:
         *lines[:MOST_IN_A_BUILD],
         "… and more: fairdeal check tells all of the file, fairdeal marks those of a deck’s marks.",
     ]
-
-
-def tally(findings: Sequence[Finding]) -> str:
-    """Return how many findings there are of each severity, as `2 errors, 1 note`."""
-    counts = Counter(finding.severity for finding in findings)
-    return ", ".join(counted(counts[one], one) for one in Severity if counts[one])
 
 
 def verdict(name: str, seen: Inspection) -> str:
