@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from decks.commands.options import option_for
+from decks.commands.options import chosen, option_for
 from decks.commands.saying import say
 from decks.settings import UsageError
 
@@ -39,18 +39,18 @@ def align(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     Print the file on both sides at actual size; its back says how to go on.
     """
     given = {"--right": right, "--up": up, "--foot": foot, "--skew": skew}
-    numbers = {option: text for option, text in given.items() if text is not None}
+    numbers = chosen(given)
     _refuse_mixtures(keep, numbers, turned=turned, tell=tell, drop=drop)
     from decks.commands import aligning  # noqa: PLC0415 (help needs no printers)
 
     if keep is not None:
-        lines = aligning.kept(keep, numbers, flip, turned=turned)
+        lines = aligning.keep_reading(keep, numbers, flip, turned=turned)
     elif tell:
-        lines = aligning.listed()
+        lines = aligning.all_told()
     elif drop is not None:
-        lines = aligning.forgotten(drop)
+        lines = aligning.forget_printer(drop)
     else:
-        lines = aligning.made(out, paper, flip)
+        lines = aligning.make_page(out, paper, flip)
     say(*lines)
 
 

@@ -12,7 +12,7 @@ from decks.recipe import Flip, PaperName
 from decks.settings import UsageError, read_option
 
 
-def made(out: Path, paper: str | None, flip: str | None) -> list[str]:
+def make_page(out: Path, paper: str | None, flip: str | None) -> list[str]:
     """Make the test page, and return what to do with it; `paper` and `flip` are as given."""
     from decks.press.align.page import align_file  # noqa: PLC0415 (a list needs no press)
 
@@ -28,13 +28,15 @@ def made(out: Path, paper: str | None, flip: str | None) -> list[str]:
     ]
 
 
-def kept(keep: str, numbers: Mapping[str, str], flip: str | None, *, turned: bool) -> list[str]:
+def keep_reading(
+    named: str, numbers: Mapping[str, str], flip: str | None, *, turned: bool
+) -> list[str]:
     """Keep what was read, by the name of a printer, and return what is known of it now.
 
     Raises `UsageError` for a name or numbers that cannot be.
     """
     reading = reading_of(numbers, _flip(flip))
-    name = name_of(keep)
+    name = name_of(named)
     with finishing():
         printer = remember(settings_folder(), name, reading, turned=turned)
     lines = [f"Kept    {printer_told(printer)[turned]}"]
@@ -46,7 +48,7 @@ def kept(keep: str, numbers: Mapping[str, str], flip: str | None, *, turned: boo
     return lines
 
 
-def listed() -> list[str]:
+def all_told() -> list[str]:
     """Return what is known of each printer that is kept."""
     printers = read_printers(settings_folder())
     if not printers:
@@ -54,7 +56,7 @@ def listed() -> list[str]:
     return [line for printer in printers for line in printer_told(printer)]
 
 
-def forgotten(name: str) -> list[str]:
+def forget_printer(name: str) -> list[str]:
     """Forget a printer and say so; raises `UsageError` where it is not known."""
     with finishing():
         known = forget(settings_folder(), name)

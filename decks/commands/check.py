@@ -9,7 +9,7 @@ import typer
 from cards.finding import Finding, ranked
 from cards.spreadsheets import load_openpyxl
 from cards.writing.saving import marked_paths, save_first
-from decks.commands.options import option_for
+from decks.commands.options import chosen, option_for
 from decks.commands.progress import progress
 from decks.commands.saying import say
 from decks.commands.stopping import finishing
@@ -41,9 +41,8 @@ def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
         "sides": sides,
         "reading_grade": reading_grade,
     }
-    given = {key: value for key, value in options.items() if value is not None}
     with progress() as tell:
-        seen = inspect(file, given, tell)
+        seen = inspect(file, chosen(options), tell)
     if as_json:
         marked = _marked(file, ranked(seen.findings)) if mark else None
         say(report.as_json(file.name, seen, marked))

@@ -5,7 +5,7 @@ from typing import Annotated
 
 import typer
 
-from decks.commands.options import option_for
+from decks.commands.options import chosen, option_for
 from decks.commands.progress import progress
 from decks.commands.saying import say
 
@@ -43,9 +43,8 @@ def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
         "comes_out": comes_out,
         "printer": printer,
     }
-    given = {key: value for key, value in options.items() if value is not None}
     wanted = Wanted(cards, tuple(team or ()), everything)
     with progress() as tell:
         tell("Drawing the cards again")
-        lines = print_again(deck, wanted, given, out=out)
+        lines = print_again(deck, wanted, chosen(options), out=out)
     say(*lines)
