@@ -18,8 +18,6 @@ if TYPE_CHECKING:
     from decks.dealing import Deal
     from decks.lesson import Lesson
 
-__all__ = ["Card", "Deck"]
-
 _OWNERS = {Activity.ROUNDS: "round", Activity.STATIONS: "set"}
 
 

@@ -6,8 +6,8 @@ from msgspec import Struct
 
 from cards.item import Item
 from decks.bank import Guide
+from decks.card import Card
 from decks.dealing import Deal
-from decks.deck import Card
 from decks.lesson import Lesson
 from decks.recipe import Ink
 from decks.team import Team, make_teams

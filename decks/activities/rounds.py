@@ -5,8 +5,8 @@ from collections.abc import Sequence
 
 from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled, owners_called
+from decks.card import Card
 from decks.dealing import ShareOf
-from decks.deck import Card
 from decks.lesson import Call, Called
 from decks.lesson.calling import calling_order, rounds_for, seconds_to_allow
 from decks.lesson.exercises import Exercise, order_exercises

@@ -7,7 +7,8 @@ from collections.abc import Collection, Iterable, Sequence
 from msgspec import Struct
 
 from cards.item import folded
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.settings import UsageError
 from decks.words import listed
 

@@ -14,7 +14,7 @@ from decks.layout.stacking import Stack
 from decks.lesson import Bases, Called, Telling
 from decks.lesson.crowd import crowd
 from decks.lesson.timing import calls_told
-from decks.press.cards.pages import loading
+from decks.press.cards.leaf_side import loading
 from decks.press.handouts.answers import has_answer_list
 from decks.press.runs import runs_of
 from decks.press.teacher.how import calls_of

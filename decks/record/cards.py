@@ -8,7 +8,7 @@ from typing import Any
 from cards.item import Item, Kind, Level
 from cards.place import Place
 from cards.style import Span, Spans, TextStyle
-from decks.deck import Card
+from decks.card import Card
 from decks.record.damage import WrongValueError, met_at
 from decks.record.pictures import Album
 from decks.record.values import each, items, mapping, part, text, texts, whole

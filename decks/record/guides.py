@@ -6,7 +6,8 @@ from typing import Any
 
 from cards.item import Item
 from decks.bank import Guide, GuidePart, has_one_word_each, is_sound
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.record.values import each, items, mapping, part, text, text_or_none
 
 

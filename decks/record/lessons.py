@@ -6,7 +6,8 @@ from typing import Any, TypeAlias
 from msgspec import to_builtins
 
 from cards.item import Item
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.lesson import Bases, Call, Called, Story, Telling
 
 Labels: TypeAlias = Mapping[Item, str]

@@ -10,7 +10,8 @@ from functools import partial
 from pathlib import Path
 from typing import Any, NoReturn
 
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.record.cards import hands_read
 from decks.record.damage import DAMAGE, DamagedRecordError, WrongValueError, damaged
 from decks.record.earlier import FORMATS, with_what_it_lacks

@@ -8,7 +8,8 @@ from msgspec import Struct, to_builtins
 
 from cards.place import Place
 from cards.style import Spans
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.record.guides import guide_record
 from decks.record.lessons import lesson_record
 from decks.record.pictures import picture_file, picture_table

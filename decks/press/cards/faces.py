@@ -10,36 +10,15 @@ from decks.layout.runs import Styled, begins_indented
 from decks.press.cards.arranging import (
     Arrangement,
     arrange,
-    fit_face,
     fit_styled,
     in_room,
-    shown_on,
-    styled_of,
-    text_room,
 )
-from decks.press.cards.shape import INSET, Shape, Shows
+from decks.press.cards.shape import Shape, Shows
 from decks.press.script.direction import right_to_left
 from decks.press.type.fonts import measure
 from decks.press.type.setting import texts_of
 from decks.recipe import Activity, Ink, Recipe
 from decks.team import Team
-
-__all__ = [
-    "INSET",
-    "Shape",
-    "Shows",
-    "face",
-    "fit_face",
-    "fit_styled",
-    "framed_label",
-    "name_of",
-    "owners_mark",
-    "quiet_on",
-    "shapes_of",
-    "shown_on",
-    "styled_of",
-    "text_room",
-]
 
 HALF_STROKE = 0.4
 """Half the line of the label's frame, so that its outer edge keeps the inset."""

@@ -5,21 +5,21 @@ from collections.abc import Iterable, Iterator, Sequence
 from msgspec import Struct
 from msgspec.structs import replace
 
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.layout.frame import Frame, Placed, Thing
 from decks.layout.grid import Grid, Slot
 from decks.layout.shifting import shifted
 from decks.layout.stacking import Pile, Stack
 from decks.lengths import NO_SHIFT, Shift
-from decks.press.cards.faces import Shape, face
+from decks.press.cards.faces import face
 from decks.press.cards.forme import Forme, forme_of
 from decks.press.cards.head import head
-from decks.press.cards.leaf_side import Side, loading
+from decks.press.cards.leaf_side import Side
+from decks.press.cards.shape import Shape
 from decks.press.cards.spare import spare_face
 from decks.recipe import Activity, Ink, Sides
 from decks.team import Team, stock_name
-
-__all__ = ["Filled", "Leaf", "both_sides", "card_leaves", "card_pages", "loading", "printed_leaf"]
 
 
 class Leaf(Struct, frozen=True):

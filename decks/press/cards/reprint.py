@@ -5,14 +5,16 @@ from itertools import groupby
 
 from msgspec import Struct
 
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.layout.grid import Grid
 from decks.press.cards.arranging import arrange
-from decks.press.cards.faces import Shows, shapes_of
+from decks.press.cards.faces import shapes_of
 from decks.press.cards.files import backs_in_order, leaf_pdf
 from decks.press.cards.forme import forme_of
 from decks.press.cards.leaf_side import Side
 from decks.press.cards.pages import Filled, Leaf, both_sides, printed_leaf
+from decks.press.cards.shape import Shows
 from decks.press.type.fonts import unprintable
 from decks.recipe import Ink, Sides
 from decks.team import Team, stock_name

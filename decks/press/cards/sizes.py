@@ -15,8 +15,10 @@ from decks.layout.grid import Grid
 from decks.layout.prose import prose_of
 from decks.layout.runs import Styled
 from decks.lengths import CardMeasure
-from decks.press.cards.faces import Shape, Shows, fit_face, shapes_of, shown_on, text_room
+from decks.press.cards.arranging import fit_face, shown_on, text_room
+from decks.press.cards.faces import shapes_of
 from decks.press.cards.legible import distance_of, least_size
+from decks.press.cards.shape import Shape, Shows
 from decks.press.type.fonts import measure
 from decks.recipe import CardSize, Choices, Recipe, Sides
 

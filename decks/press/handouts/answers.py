@@ -8,7 +8,8 @@ from collections.abc import Sequence
 
 from msgspec.structs import replace
 
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid

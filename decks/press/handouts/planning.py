@@ -9,7 +9,7 @@ from decks.layout.frame import Box, Frame, Placed
 from decks.layout.paper import Paper
 from decks.layout.runs import Styled
 from decks.lesson import Story, Telling
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import styled_of
 from decks.press.handouts.forms import Plan, columns, figure, form_for, headings_of, tree
 from decks.press.handouts.forms.writing import main_idea, symbols
 from decks.press.handouts.group_head import group_header

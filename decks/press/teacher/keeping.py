@@ -1,6 +1,7 @@
 """How to keep a deck so that it is whole the next time."""
 
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame
 from decks.press.teacher.keys import title_block

@@ -5,7 +5,8 @@ from collections.abc import Mapping, Sequence
 from cards.item import Item
 from decks.bank import Guide, GuidePart
 from decks.bank.telling import about_cards, about_guessing, about_last_blank, about_solutions
-from decks.deck import Card, Deck
+from decks.card import Card
+from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled

@@ -7,7 +7,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.lesson import Story, Telling
-from decks.press.cards.faces import styled_of
+from decks.press.cards.arranging import styled_of
 from decks.press.teacher.keys import FIGURE, title_block
 from decks.press.teacher.table import Column, cell
 from decks.press.type.setting import (

@@ -7,12 +7,13 @@ from support.items import item
 from support.pictures import picture
 
 from cards.picture import PictureKind
-from decks.deck import Card
+from decks.card import Card
 from decks.layout.frame import Frame, Image, Placed, Ribbon, Text
 from decks.layout.units import mm
 from decks.press.cards.arranging import arrange, fit_face, fitted, text_room
 from decks.press.cards.coarse import proofread_picture
-from decks.press.cards.faces import Shape, face
+from decks.press.cards.faces import face
+from decks.press.cards.shape import Shape
 from decks.press.pictures import printed_in
 from decks.recipe import Recipe
 from decks.team import make_teams

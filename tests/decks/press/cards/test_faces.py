@@ -4,10 +4,11 @@ import pytest
 from support.items import item
 
 from cards.style import Span, TextStyle
-from decks.deck import Card
+from decks.card import Card
 from decks.layout.frame import Ribbon, Text
 from decks.layout.units import in_mm, mm
-from decks.press.cards.faces import Shape, face
+from decks.press.cards.faces import face
+from decks.press.cards.shape import Shape
 from decks.recipe import Recipe
 from decks.team import make_teams
 
