@@ -17,7 +17,6 @@ from decks.lesson.timing import calls_told
 from decks.press.cards.leaf_side import loading
 from decks.press.handouts.answers import has_answer_list
 from decks.press.runs import runs_of
-from decks.press.teacher.how import calls_of
 from decks.press.teacher.how.counts import cards_told
 from decks.press.teacher.setting_up import advice, is_enough
 from decks.recipe import Activity, Dealing, Ink, Sides, cards_are_the_bank
@@ -81,7 +80,7 @@ def _how_it_runs(deck: Deck) -> str:
     lesson, minutes = deck.lesson, counted(deck.recipe.minutes, "minute")
     if isinstance(lesson, Called):
         rounds = counted(len(lesson.rounds), "round")
-        return f"has the call sheet: {rounds}, {calls_told(calls_of(lesson))}."
+        return f"has the call sheet: {rounds}, {calls_told(lesson.calls)}."
     if isinstance(lesson, Bases):
         bases = counted(crowd(deck.recipe.students, len(lesson.sets[0])).first, "base")
         return f"has the base plan: {counted(len(lesson.sets), 'set')} for {bases}, {minutes}."

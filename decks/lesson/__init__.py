@@ -22,6 +22,11 @@ class Called(Struct, frozen=True):
 
     rounds: tuple[tuple[Call, ...], ...]
 
+    @property
+    def calls(self) -> tuple[Call, ...]:
+        """All calls in their order."""
+        return tuple(call for each in self.rounds for call in each)
+
 
 class Bases(Struct, frozen=True):
     """A lesson at bases: sets that replace each other, each with one item for each base in turn."""
@@ -40,6 +45,20 @@ class Telling(Struct, frozen=True):
     """A lesson of organisers: for each team the stories that it works on."""
 
     stories: tuple[tuple[Story, ...], ...]
+
+    @property
+    def is_alike(self) -> bool:
+        """Whether all teams have the same stories."""
+        return len(set(self.stories)) == 1
+
+    @property
+    def teams_by_story(self) -> dict[Story, list[int]]:
+        """Every story once, with the numbers of the teams that have it."""
+        teams: dict[Story, list[int]] = {}
+        for team, stories in enumerate(self.stories):
+            for story in stories:
+                teams.setdefault(story, []).append(team)
+        return teams
 
 
 Lesson: TypeAlias = Called | Bases | Telling

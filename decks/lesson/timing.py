@@ -37,14 +37,14 @@ def calls_told(calls: Sequence[Call]) -> str:
 
 def calls_within(called: Called, minutes: int) -> int:
     """Return how many of the calls, from the first on, take no more than some minutes."""
-    taken = accumulate(call.seconds for call in _calls(called))
+    taken = accumulate(call.seconds for call in called.calls)
     fitting = [n for n, seconds in enumerate(taken, start=1) if _minutes(seconds) <= minutes]
     return max(fitting, default=0)
 
 
 def about_time(called: Called, minutes: int) -> str:
     """Say how long the lesson takes and what that means for the minutes that there are."""
-    calls = _calls(called)
+    calls = called.calls
     taken = f"{calls_told(calls).capitalize()}."
     count = max(1, calls_within(called, minutes))
     if count < len(calls):
@@ -70,10 +70,6 @@ def _numbered(word: str, last: int) -> str:
     if last == 1:
         return f"{word} 1"
     return f"{word}s 1 {'and' if last == 2 else 'to'} {last}"  # noqa: PLR2004 (two in number)
-
-
-def _calls(called: Called) -> list[Call]:
-    return [call for each in called.rounds for call in each]
 
 
 def _minutes(seconds: float) -> int:

@@ -62,18 +62,14 @@ def comparing_pages(deck: Deck) -> list[Frame]:
 
 def shared_stories(telling: Telling) -> list[tuple[Story, list[int]]]:
     """Return each text that several groups have, with the numbers of these groups."""
-    having: dict[Story, list[int]] = {}
-    for team, stories in enumerate(telling.stories):
-        for story in stories:
-            having.setdefault(story, []).append(team)
-    return [(story, teams) for story, teams in having.items() if len(teams) > 1]
+    return [(story, teams) for story, teams in telling.teams_by_story.items() if len(teams) > 1]
 
 
 def meet_other_texts(telling: Telling) -> bool:
     """Say whether a group meets a text that it has not, or has several texts all by itself."""
     if len(telling.stories) == 1:
         return len(telling.stories[0]) > 1
-    return len(set(telling.stories)) > 1
+    return not telling.is_alike
 
 
 class _Grid(Struct, frozen=True):

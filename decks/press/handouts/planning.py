@@ -40,7 +40,7 @@ def planning_pages(deck: Deck, form: Form | None = None) -> list[Frame]:
 
 def sheets_of(telling: Telling) -> list[tuple[int | None, Story]]:
     """Return each sheet's group, None for any group, and its text."""
-    if len(set(telling.stories)) == 1:
+    if telling.is_alike:
         return [(None, story) for story in telling.stories[0]]
     return [(team, story) for team, stories in enumerate(telling.stories) for story in stories]
 

@@ -35,7 +35,7 @@ BESIDE = 14.0
 
 def organizing_key(deck: Deck, telling: Telling, width: float) -> list[Block]:
     """Return the key to the details: text by text, heading by heading, with the cards' labels."""
-    texts = groups_of(telling)
+    texts = list(telling.teams_by_story.items())
     headings = sum(len(story.headings) for story, _teams in texts)
     shared = any(len(teams) > 1 for _story, teams in texts)
     alike = "; in every group a text’s cards have the same numbers" if shared else ""
@@ -48,15 +48,6 @@ def organizing_key(deck: Deck, telling: Telling, width: float) -> list[Block]:
             named = _named(deck, story, teams, heading, width)
             blocks += _heading(named, items, labels[teams[0]], deck, width)
     return blocks
-
-
-def groups_of(telling: Telling) -> list[tuple[Story, list[int]]]:
-    """Return every text once, with the numbers of the groups that have it."""
-    having: dict[Story, list[int]] = {}
-    for team, stories in enumerate(telling.stories):
-        for story in stories:
-            having.setdefault(story, []).append(team)
-    return list(having.items())
 
 
 def _text_head(deck: Deck, story: Story, teams: Sequence[int], width: float) -> Block:

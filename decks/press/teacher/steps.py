@@ -142,7 +142,6 @@ def _sheets(deck: Deck, paper: Paper) -> str:
     if not isinstance(deck.lesson, Telling):
         return ""
     copies = counted(len(deck.recipe.teams), "copy", "copies")
-    alike = len(set(deck.lesson.stories)) == 1
-    planned = copies if alike else "once, as every page says whose it is"
+    planned = copies if deck.lesson.is_alike else "once, as every page says whose it is"
     told = f"Print planning-sheet.pdf on one side of {paper.name}, {planned}"
     return f"{told}, and comparison.pdf, {copies}." if is_compared(deck.lesson) else f"{told}."

@@ -6,11 +6,11 @@ from decks.press.teacher.how.collect import collect
 from decks.press.teacher.how.organizer import organizer
 from decks.press.teacher.how.play import Part, Play
 from decks.press.teacher.how.review import review
-from decks.press.teacher.how.rounds import calls_of, rounds
+from decks.press.teacher.how.rounds import rounds
 from decks.press.teacher.how.stations import stations
 from decks.recipe import Activity
 
-__all__ = ["Part", "Play", "calls_of", "play_of"]
+__all__ = ["Part", "Play", "play_of"]
 
 
 def play_of(deck: Deck) -> Play:

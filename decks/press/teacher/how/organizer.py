@@ -66,7 +66,7 @@ def _needs(deck: Deck, telling: Telling) -> tuple[str, ...]:
 def _sheets(telling: Telling, paper: str, groups: int) -> list[str]:
     """Return the sheets that groups write on, and how often they are copied."""
     copies = f"{counted(groups, 'copy', 'copies')}, one a group"
-    planned = copies if _same(telling) else "each group its own"
+    planned = copies if telling.is_alike else "each group its own"
     sheets = [f"planning-sheet.pdf on {paper}: {planned}"]
     if is_compared(telling):
         sheets.append(f"comparison.pdf on {paper}: {copies}")
@@ -87,10 +87,6 @@ def _texts(telling: Telling) -> str:
     return listed([f"“{topic}”" for topic in topics], "and")
 
 
-def _same(telling: Telling) -> bool:
-    return len(set(telling.stories)) == 1
-
-
 def _is_one(telling: Telling) -> bool:
     """Say whether there is one group, which meets no other."""
     return len(telling.stories) == 1
@@ -98,7 +94,7 @@ def _is_one(telling: Telling) -> bool:
 
 def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
     share = " The texts are shared out: the cards of a group say which is its own."
-    if _same(telling):
+    if telling.is_alike:
         share = "" if _is_one(telling) else " Every group has the same."
     number = spread(a_team(deck))
     tables = f"A table for every group, {number} at each, with a clear way from one to the next."

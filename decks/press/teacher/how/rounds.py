@@ -1,7 +1,7 @@
 """Called questions: teams put their heads together, write, move together, and show."""
 
 from decks.deck import Deck
-from decks.lesson import Call, Called
+from decks.lesson import Called
 from decks.lesson.calling import GOOD_END
 from decks.lesson.timing import about_time
 from decks.press.teacher.how.counts import (
@@ -31,11 +31,6 @@ def rounds(deck: Deck, called: Called) -> Play:
         moving=3,
         asides=_asides(deck),
     )
-
-
-def calls_of(called: Called) -> list[Call]:
-    """Return all calls in their order."""
-    return [call for each in called.rounds for call in each]
 
 
 def _needs(deck: Deck) -> tuple[str, ...]:
