@@ -17,7 +17,7 @@ from decks.press.cards.shape import Shape, Shows
 from decks.press.script.direction import right_to_left
 from decks.press.type.fonts import measure
 from decks.press.type.setting import texts_of
-from decks.recipe import Activity, Ink, Recipe
+from decks.recipe import Activity, Ink, Recipe, Sides
 from decks.team import Team
 
 HALF_STROKE = 0.4
@@ -43,6 +43,12 @@ def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
         read_from=recipe.read_from,
     )
     return front, replace(front, back=True, says=Shows.OWNER if collect else None)
+
+
+def shapes_to_read(grid: Grid, recipe: Recipe) -> list[Shape]:
+    """Return the shapes of the sides that are printed and say more than whose the card is."""
+    printed = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
+    return [shape for shape in printed if shape.shows is not Shows.OWNER]
 
 
 def face(card: Card, owner: Team, shape: Shape) -> Frame:

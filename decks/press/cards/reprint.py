@@ -9,12 +9,11 @@ from decks.card import Card
 from decks.deck import Deck
 from decks.layout.grid import Grid
 from decks.press.cards.arranging import arrange
-from decks.press.cards.faces import shapes_of
+from decks.press.cards.faces import shapes_to_read
 from decks.press.cards.files import backs_in_order, leaf_pdf
 from decks.press.cards.forme import forme_of
 from decks.press.cards.leaf_side import Side
 from decks.press.cards.pages import Filled, Leaf, both_sides, printed_leaf
-from decks.press.cards.shape import Shows
 from decks.press.type.fonts import unprintable
 from decks.recipe import Ink, Sides
 from decks.team import Team, stock_name
@@ -94,8 +93,7 @@ def why_not_printed(deck: Deck, cards: Sequence[Card], grid: Grid) -> str | None
 
     What is printed was proofread when the deck was built; a record can have been changed since.
     """
-    sides = shapes_of(grid, deck.recipe)[: 1 if grid.sides is Sides.FRONTS else 2]
-    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
+    shapes = shapes_to_read(grid, deck.recipe)
     names = [deck.recipe.title, *(owner.name for owner in deck.owners)]
     if any(unprintable(name) for name in names):
         return "a name has characters that the cards’ typeface has no letters for"

@@ -16,7 +16,7 @@ from decks.layout.prose import prose_of
 from decks.layout.runs import Styled
 from decks.lengths import CardMeasure
 from decks.press.cards.arranging import fit_face, shown_on, text_room
-from decks.press.cards.faces import shapes_of
+from decks.press.cards.faces import shapes_to_read
 from decks.press.cards.legible import distance_of, least_size
 from decks.press.cards.shape import Shape, Shows
 from decks.press.type.fonts import measure
@@ -61,8 +61,7 @@ def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding
 
 def readable_from(items: Sequence[Item], grid: Grid, recipe: Recipe) -> str:
     """Return the sentence that says from how far the cards of these items can be read."""
-    sides = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
-    shapes = [shape for shape in sides if shape.shows is not Shows.OWNER]
+    shapes = shapes_to_read(grid, recipe)
     reaches = [_reach(item, shapes) for item in items]
     least = min(reaches, default=0)
     asked = recipe.read_from
