@@ -32,7 +32,7 @@ def flow(blocks: Sequence[Block], *, x: float, top: float, bottom: float) -> lis
     y = top
     for run in _runs(blocks):
         for n, block in enumerate(run):
-            needed = _height(run[n:] if n in {0, len(run) - 2} else [block])
+            needed = height_of(run[n:] if n in {0, len(run) - 2} else [block])
             if pages[-1] and (block.new_page or y - needed < bottom):
                 pages.append([])
                 y = top
@@ -67,5 +67,6 @@ def _fits(block: Block, page: float) -> bool:
     return block.head is not None and block.head.height + block.frame.height <= page
 
 
-def _height(run: Sequence[Block]) -> float:
-    return sum(block.space + block.frame.height for block in run)
+def height_of(blocks: Sequence[Block]) -> float:
+    """Return how high blocks are one under another, with the space above each."""
+    return sum(block.space + block.frame.height for block in blocks)

@@ -37,7 +37,7 @@ def _for_students(deck: Deck) -> Iterator[tuple[str, str, list[Frame]]]:
     """Yield what students write on: a file's name, its title and its pages, which may be none."""
     yield "study-guide", "study guide", guide_pages(deck)
     yield "study-guide-more", "study guide", second_pages(deck)
-    yield "planning-sheet", "planning sheet", planning_pages(deck, deck.recipe.form)
+    yield "planning-sheet", "planning sheet", planning_pages(deck)
     yield "comparison", "comparison", comparing_pages(deck)
 
 

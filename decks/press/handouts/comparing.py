@@ -11,7 +11,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Placed, Ribbon, Thing
 from decks.lesson import Story, Telling
-from decks.press.handouts.forms import headings_of
+from decks.press.handouts.forms import by_alphabet, headings_of
 from decks.press.handouts.forms.overlap import overlapping
 from decks.press.handouts.forms.writing import detail, lines
 from decks.press.handouts.group_head import group_header
@@ -96,7 +96,9 @@ def _same_text(deck: Deck, story: Story, teams: Sequence[int]) -> list[Frame]:
     told = paragraph(f"{_first(recipe.support)} {THEN}", width, sizes.words)
     blocks = [Block(told, with_next=True)]
     # in this order the places are the headings' own
-    for place, name in zip(headings_of(story, Support.HINTS), _ordered(story), strict=True):
+    for place, (name, _items) in zip(
+        headings_of(story, Support.HINTS), by_alphabet(story), strict=True
+    ):
         named = name if recipe.support is Support.BANK else ""
         blocks += _heading(place.number, named, place.details + MORE, grid)
     return pages(blocks, paper, foot=foot_of(deck), header=header)
@@ -107,10 +109,6 @@ def _first(support: Support) -> str:
     if support is Support.BANK:
         return "Under each heading write its supporting details, or the numbers of their cards."
     return "Write a heading and its supporting details, or the numbers of their cards."
-
-
-def _ordered(story: Story) -> list[str]:
-    return sorted((heading for heading, _items in story.headings), key=lambda t: (t.casefold(), t))
 
 
 def _team_heads(

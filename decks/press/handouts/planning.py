@@ -4,13 +4,21 @@ from collections.abc import Sequence
 from typing import Final
 
 from decks.deck import Deck
-from decks.layout.flow import Block
+from decks.layout.flow import Block, height_of
 from decks.layout.frame import Box, Frame, Placed
 from decks.layout.paper import Paper
 from decks.layout.runs import Styled
 from decks.lesson import Story, Telling
 from decks.press.cards.arranging import styled_of
-from decks.press.handouts.forms import Plan, columns, figure, form_for, headings_of, tree
+from decks.press.handouts.forms import (
+    Plan,
+    by_alphabet,
+    columns,
+    figure,
+    form_for,
+    headings_of,
+    tree,
+)
 from decks.press.handouts.forms.writing import main_idea, symbols
 from decks.press.handouts.group_head import group_header
 from decks.press.handouts.guide_type import GuideType, guide_type
@@ -27,15 +35,12 @@ SPARE = 2.0
 ACROSS = 4
 
 
-def planning_pages(deck: Deck, form: Form | None = None) -> list[Frame]:
-    """Return the planning sheets: one a text where all groups have the same, else each group's.
-
-    `form` is how they are drawn, or None where the number of headings decides.
-    """
+def planning_pages(deck: Deck) -> list[Frame]:
+    """Return the planning sheets: one a text where all groups have the same, else each group's."""
     lesson = deck.lesson
     if not isinstance(lesson, Telling):
         return []
-    return [page for team, story in sheets_of(lesson) for page in _sheet(deck, story, team, form)]
+    return [page for team, story in sheets_of(lesson) for page in _sheet(deck, story, team)]
 
 
 def sheets_of(telling: Telling) -> list[tuple[int | None, Story]]:
@@ -45,14 +50,14 @@ def sheets_of(telling: Telling) -> list[tuple[int | None, Story]]:
     return [(team, story) for team, stories in enumerate(telling.stories) for story in stories]
 
 
-def _sheet(deck: Deck, story: Story, team: int | None, form: Form | None) -> list[Frame]:
+def _sheet(deck: Deck, story: Story, team: int | None) -> list[Frame]:
     paper, recipe = page_paper(deck.recipe.paper), deck.recipe
     width, sizes = column(paper), guide_type(large_print=recipe.large_print)
     header = group_header(deck, story.topic, "Planning sheet", width, sizes=sizes, team=team)
-    chosen = form_for(story, form)
+    chosen = form_for(story, recipe.form)
     start = _start(story, chosen, recipe, width)
     room = page_room(paper, header)
-    used = _height(start)
+    used = height_of(start)
     least = symbols(SYMBOLS[0], sizes, width).height + BEFORE_SYMBOLS
     plan = Plan(
         headings_of(story, recipe.support),
@@ -63,13 +68,9 @@ def _sheet(deck: Deck, story: Story, team: int | None, form: Form | None) -> lis
     )
     drawn = DRAWN[chosen](plan)
     foot = foot_of(deck, *([] if team is None else [deck.owners[team].name]))
-    rows = _symbol_rows(room - _height([*start, *drawn]) - BEFORE_SYMBOLS, sizes, width)
+    rows = _symbol_rows(room - height_of([*start, *drawn]) - BEFORE_SYMBOLS, sizes, width)
     blocks = [*start, *drawn, Block(symbols(rows, sizes, width), space=BEFORE_SYMBOLS)]
     return pages(blocks, paper, foot=foot, header=header)
-
-
-def _height(blocks: Sequence[Block]) -> float:
-    return sum(block.space + block.frame.height for block in blocks)
 
 
 def _symbol_rows(room: float, sizes: GuideType, width: float) -> int:
@@ -108,8 +109,10 @@ def _directions(form: Form, support: Support) -> str:
 
 def _entries(story: Story, fractions: Fractions) -> list[Styled]:
     """Return the headings in the order of the alphabet."""
-    ordered = sorted(story.headings, key=lambda entry: (entry[0].casefold(), entry[0]))
-    return [styled_of(items[0], back=True, fractions=fractions) for _heading, items in ordered]
+    return [
+        styled_of(items[0], back=True, fractions=fractions)
+        for _heading, items in by_alphabet(story)
+    ]
 
 
 def _bank(entries: Sequence[Styled], width: float, sizes: GuideType) -> Frame:

@@ -1,7 +1,7 @@
 """The page from which the lesson is run: made ready on top, then step by step."""
 
 from decks.deck import Deck
-from decks.layout.flow import Block
+from decks.layout.flow import Block, height_of
 from decks.layout.frame import Box, Frame, Placed
 from decks.press.teacher import steps
 from decks.press.teacher.how import Part, Play, play_of
@@ -40,7 +40,7 @@ def how_to(deck: Deck, width: float) -> list[Block]:
 
 
 def _height(blocks: list[Block]) -> float:
-    return sum(block.space + block.frame.height for block in blocks[1:]) + blocks[0].frame.height
+    return height_of(blocks[1:]) + blocks[0].frame.height
 
 
 def _page(deck: Deck, play: Play, width: float, size: float) -> list[Block]:

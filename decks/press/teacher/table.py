@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from decks.layout.flow import Block, kept_at_the_ends
+from decks.layout.flow import Block, height_of, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled
 from decks.press.type.setting import (
@@ -65,7 +65,7 @@ def table(
         *(Block(_across(columns, row, tone="hairline"), head=again) for row in rows),
         *(Block(paragraph(note, width, NOTE), space=5) for note in notes),
     ]
-    small = sum(block.space + block.frame.height for block in blocks) <= SMALL
+    small = height_of(blocks) <= SMALL
     first = len(blocks) if small else 3
     return kept_at_the_ends(blocks, first=first, last=2 + len(notes))
 

@@ -2,7 +2,7 @@
 
 from decks.press.handouts.forms.columns import columns
 from decks.press.handouts.forms.figure import figure
-from decks.press.handouts.forms.plan import Plan, form_for, headings_of
+from decks.press.handouts.forms.plan import Plan, by_alphabet, form_for, headings_of
 from decks.press.handouts.forms.tree import tree
 
-__all__ = ["Plan", "columns", "figure", "form_for", "headings_of", "tree"]
+__all__ = ["Plan", "by_alphabet", "columns", "figure", "form_for", "headings_of", "tree"]

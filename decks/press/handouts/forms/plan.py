@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
+from cards.item import Item
 from decks.bank.hints import hint_of
 from decks.lesson import Story
 from decks.press.handouts.guide_type import GuideType
@@ -55,6 +56,11 @@ def form_for(story: Story, wanted: Form | None) -> Form:
 
 def _uneven(counts: Sequence[int]) -> bool:
     return max(counts, default=1) - min(counts, default=1) > UNEVEN
+
+
+def by_alphabet(story: Story) -> list[tuple[str, tuple[Item, ...]]]:
+    """Return the headings of a text with their details, in the order of the alphabet."""
+    return sorted(story.headings, key=lambda heading: (heading[0].casefold(), heading[0]))
 
 
 def headings_of(story: Story, support: Support) -> tuple[Heading, ...]:

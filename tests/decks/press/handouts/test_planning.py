@@ -5,6 +5,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from support.flown import is_on_page, things
 from support.texts import MARSH, SHORE, TEXTS, headed, organizer_deck
 
@@ -23,8 +24,12 @@ def words(page):
     return " ".join(text.text for text, _x, _y in things(page, Text))
 
 
+def sheets(deck, form):
+    return planning_pages(replace(deck, recipe=replace(deck.recipe, form=form)))
+
+
 def said(deck, form=None):
-    return " ".join(words(page) for page in planning_pages(deck, form))
+    return " ".join(words(page) for page in sheets(deck, form))
 
 
 def level_lines(page):
@@ -45,7 +50,7 @@ def one(texts, **more):
 @pytest.mark.parametrize("large_print", [False, True])
 def test_nothing_lies_over_the_foot_or_beside_the_column(form, paper, large_print):
     deck = one(SHORE, paper=paper, large_print=large_print)
-    for page in planning_pages(deck, form):
+    for page in sheets(deck, form):
         assert is_on_page(page)
         for kind in (Line, Text, Box):
             assert all(x > 0 and 0 < y < page.height for _thing, x, y in things(page, kind))
@@ -54,7 +59,7 @@ def test_nothing_lies_over_the_foot_or_beside_the_column(form, paper, large_prin
 
 @pytest.mark.parametrize("form", FORMS)
 def test_lines_to_write_on_are_at_least_as_far_apart_as_on_wide_ruled_paper(form):
-    for page in planning_pages(one(SHORE), form):
+    for page in sheets(one(SHORE), form):
         columns = {}
         for x, y, length in level_lines(page):
             columns.setdefault((round(x), round(length)), []).append(y)
@@ -66,7 +71,7 @@ def test_lines_to_write_on_are_at_least_as_far_apart_as_on_wide_ruled_paper(form
 @pytest.mark.parametrize("form", FORMS)
 def test_there_are_places_for_the_main_idea_every_heading_every_detail_and_symbols(form):
     deck = one(SHORE, support=Support.NONE)
-    (page,) = planning_pages(deck, form)
+    (page,) = sheets(deck, form)
     text = words(page)
     assert "Main idea" in text
     assert "Our symbols, and what each symbol means" in text
@@ -99,14 +104,14 @@ def _details(page, form):
 @settings(max_examples=25, deadline=None)
 def test_every_detail_of_any_text_has_a_place(counts, form):
     text = headed(**{f"Heading {n}": count for n, count in enumerate(counts)})
-    pages = planning_pages(one(text, support=Support.NONE), form)
+    pages = sheets(one(text, support=Support.NONE), form)
     places = sum(_details(page, form) for page in pages)
     assert places >= sum(counts)
     assert all(is_on_page(page) for page in pages)
 
 
 def test_places_do_not_tell_headings_apart_that_have_nearly_as_many_details():
-    (page,) = planning_pages(one(headed(A=2, B=4, C=3), support=Support.NONE), Form.COLUMNS)
+    (page,) = sheets(one(headed(A=2, B=4, C=3), support=Support.NONE), Form.COLUMNS)
     assert _details(page, Form.COLUMNS) == 12
 
 
@@ -176,7 +181,7 @@ def test_a_very_long_name_of_a_text_is_shortened_to_two_lines():
 @pytest.mark.parametrize("form", FORMS)
 def test_details_that_go_on_to_another_page_say_of_which_heading_they_are(form):
     deck = one(headed(Weed=40, Shells=2), support=Support.NONE)
-    _first, *others = planning_pages(deck, form)
+    _first, *others = sheets(deck, form)
     assert others
     assert all("Heading" in words(page) for page in others if _details(page, form))
 
@@ -193,7 +198,7 @@ def test_the_rooms_of_the_figure_lie_within_its_outline(width, height):
 
 
 def test_lines_in_the_head_end_within_the_outline():
-    (page,) = planning_pages(one(SHORE), Form.BODY)
+    (page,) = sheets(one(SHORE), Form.BODY)
     ((curve, x, y),) = [found for found in curves(page) if found[0].width > 1]
     outline = polygon([(x + a, y + b) for a, b in curve.points])
     top = max(b for _a, b in outline)
