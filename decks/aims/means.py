@@ -11,12 +11,12 @@ from msgspec.structs import replace
 from cards.item import Item, Kind
 from decks.aims.plan import Means
 from decks.recipe import Activity, GuideFor, Recipe, Sides, Support, cards_are_the_bank
+from decks.settings.values import MOST_EXTRA
 from decks.words import counted
 
 MORE = 2
 """So many extra words more, or fewer; our own judgement."""
 
-MOST = 20
 
 Changed = tuple[Recipe, tuple[Means, ...]]
 
@@ -27,7 +27,7 @@ def harder_means(recipe: Recipe, items: Sequence[Item], fixed: Collection[str]) 
     if recipe.support is Support.HINTS and _may_change("support", recipe, fixed):
         changed = replace(recipe, support=Support.NONE)
     if recipe.support is Support.BANK and _may_change("extra_words", recipe, fixed):
-        more = min(MOST, recipe.extra_words + MORE)
+        more = min(MOST_EXTRA, recipe.extra_words + MORE)
         changed = replace(recipe, extra_words=more, closer_words=True)
     return changed, tuple(_harder(recipe, changed, items))
 

@@ -109,5 +109,4 @@ def _accepted(blanks: str, count: int, swap: Swap) -> str:
 
 
 def _blanks(numbers: list[str]) -> str:
-    *most, last = numbers
-    return f"Blanks {', '.join(most)} and {last}" if most else f"Blank {last}"
+    return f"{'Blanks' if len(numbers) > 1 else 'Blank'} {listed(numbers, 'and')}"
