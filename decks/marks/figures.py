@@ -52,7 +52,7 @@ def figures(found: Results) -> dict[str, Any]:
 
 
 def _item(result: ItemResult) -> dict[str, Any]:
-    lower = result.discrimination
+    apart = result.discrimination
     return {
         "item": result.item.key,
         "card": result.name,
@@ -69,8 +69,8 @@ def _item(result: ItemResult) -> dict[str, Any]:
         "expected_interval": _rounded(result.likely),
         "whole_papers": result.papers,
         "too_few_papers": result.too_few,
-        "upper_lower": _rounded(lower),
-        "upper_lower_band": None if lower is None or result.too_few else band(lower),
+        "upper_lower": _rounded(apart),
+        "upper_lower_band": None if apart is None or result.too_few else band(apart),
         "corrected_point_biserial": _rounded(result.correlation),
         "look_at_key": is_key_doubtful(result),
         "everyone_has_it": is_sure(result),

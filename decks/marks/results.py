@@ -199,8 +199,8 @@ def _working(key: str, pooled: Sequence[_Pooled]) -> tuple[int, float | None, fl
     most = max(asking, key=lambda one: len(one.whole))
     blank = most.blanks[key]
     marks = [paper[blank] for paper in most.whole]
-    lower, rest = upper_lower(marks, most.totals), corrected_point_biserial(marks, most.totals)
-    return len(marks), lower, rest
+    apart, rest = upper_lower(marks, most.totals), corrected_point_biserial(marks, most.totals)
+    return len(marks), apart, rest
 
 
 def _pooled(guides: Sequence[MarkedGuide]) -> tuple[_Pooled, ...]:

@@ -44,10 +44,10 @@ def is_key_doubtful(result: ItemResult) -> bool:
     does it in one guide of twelve where abilities differ as usual, and more often where they are
     much alike; a stricter bound would miss more keys that are wrong.
     """
-    lower, rest = result.discrimination, result.correlation
-    if result.too_few or lower is None or rest is None:
+    apart, rest = result.discrimination, result.correlation
+    if result.too_few or apart is None or rest is None:
         return False
-    return lower < 0 and rest < -1 / sqrt(result.papers - 1)
+    return apart < 0 and rest < -1 / sqrt(result.papers - 1)
 
 
 def is_sure(result: ItemResult) -> bool:
