@@ -23,7 +23,6 @@ from decks.press.type.setting import (
     upright,
     width_of,
 )
-from decks.recipe import Dealing
 
 WEIGHED = {
     THOUSANDTHS: "Points to expect",
@@ -48,12 +47,10 @@ def fairness(deck: Deck, deal: Deal, width: float) -> list[Block]:
         title_block("How fair the deal is", subtitle, width),
         Block(paragraph(sentence, width, BODY), space=14),
     ]
-    if deck.recipe.deal is Dealing.SHARES:
-        blocks += chances(deal, names, width)
-        for goal in deal.goals:
-            blocks += _goal(goal, names, width) if _is_counted(goal) else []
-        blocks += _weighed(deal.goals, names, width)
-    return blocks
+    blocks += chances(deal, names, width)
+    for goal in deal.goals:
+        blocks += _goal(goal, names, width) if _is_counted(goal) else []
+    return [*blocks, *_weighed(deal.goals, names, width)]
 
 
 def _is_counted(goal: Goal) -> bool:
