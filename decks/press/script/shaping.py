@@ -107,7 +107,7 @@ def _piece(letters: Sequence[_Letter], line: str, start: int, *, to_left: bool) 
         wide = plain.width_of(shown, strong=run.strong)
         return Piece(FIRA, run, (), shown, wide * run.scale)
     if source is None:
-        drawn = [_sign(letter, strong=run.strong) for letter in letters]
+        drawn = [_sign(letter) for letter in letters]
         glyphs = tuple(reversed(drawn) if to_left else drawn)
     else:
         face = open_face(source, strong=run.strong)
@@ -116,6 +116,5 @@ def _piece(letters: Sequence[_Letter], line: str, start: int, *, to_left: bool) 
     return Piece(source, run, glyphs, "", sum(g.advance for g in glyphs) * run.scale)
 
 
-def _sign(letter: _Letter, *, strong: bool) -> Cluster:
-    wide = SIGNS[letter.shown].width(strong=strong)
-    return Cluster((Part(ord(letter.shown)),), wide, letter.text)
+def _sign(letter: _Letter) -> Cluster:
+    return Cluster((Part(ord(letter.shown)),), SIGNS[letter.shown].width, letter.text)

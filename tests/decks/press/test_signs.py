@@ -35,7 +35,7 @@ def test_every_sign_leaves_ink_within_its_own_room(sign, strong):
     assert len(columns) > 0
     # the text begins at 20 points, and its size is 60
     assert columns[0] >= 20 - 1
-    assert columns[-1] <= 20 + 60 * SIGNS[sign].width(strong=strong) + 1
+    assert columns[-1] <= 20 + 60 * SIGNS[sign].width + 1
 
 
 def test_no_two_signs_look_alike():

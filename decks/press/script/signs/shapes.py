@@ -1,5 +1,7 @@
 """Shapes, solid and open: triangles, squares, diamonds, stars, hearts, dice."""
 
+from functools import partial
+
 from decks.press.script.signs import outlines as o
 from decks.press.script.signs.sign import AXIS, Sign
 
@@ -27,16 +29,18 @@ def shapes() -> dict[str, Sign]:
 
 
 def _triangles() -> dict[str, Sign]:
-    signs = {}
-    for letter, turn in POINTING.items():
-        signs[letter] = Sign(LARGE, lambda w, t=turn: _triangle(350, 330, t, 0.8 * w))  # type: ignore[misc]
-    for letter, turn in SOLID.items():
-        signs[letter] = Sign(LARGE, lambda _w, t=turn: _solid_triangle(350, 340, t))  # type: ignore[misc]
-    for letter, turn in SMALL_OPEN.items():
-        signs[letter] = Sign(SMALL, lambda w, t=turn: _triangle(230, 200, t, 0.8 * w))  # type: ignore[misc]
-    for letter, turn in SMALL_SOLID.items():
-        signs[letter] = Sign(SMALL, lambda _w, t=turn: _solid_triangle(230, 200, t))  # type: ignore[misc]
-    return signs
+    def hollow(room: float, radius: float, turn: float) -> Sign:
+        return Sign(room, lambda w: _triangle(room / 2, radius, turn, 0.8 * w))
+
+    def solid(room: float, radius: float, turn: float) -> Sign:
+        return Sign(room, lambda _w: _solid_triangle(room / 2, radius, turn))
+
+    return {
+        **{letter: hollow(LARGE, 330, turn) for letter, turn in POINTING.items()},
+        **{letter: solid(LARGE, 340, turn) for letter, turn in SOLID.items()},
+        **{letter: hollow(SMALL, 200, turn) for letter, turn in SMALL_OPEN.items()},
+        **{letter: solid(SMALL, 200, turn) for letter, turn in SMALL_SOLID.items()},
+    }
 
 
 def _triangle(x: float, radius: float, turn: float, w: float) -> list[o.Outline]:
@@ -52,7 +56,7 @@ def _squares() -> dict[str, Sign]:
         return Sign(side + 120, lambda _w: o.box(60, AXIS - side / 2, side, side))
 
     def open_(side: float) -> Sign:
-        return Sign(side + 120, lambda w: o.hollow(60, AXIS - side / 2, side, side, wide=0.8 * w))
+        return Sign(side + 120, lambda w: _open(side, w))
 
     slanted = ((60, 180), (220, 480), (640, 480), (480, 180))
     return {
@@ -164,13 +168,10 @@ def _heart(w: float) -> list[o.Outline]:
 
 
 def _dice() -> dict[str, Sign]:
-    signs = {}
-    for letter, spots in DICE.items():
-        signs[letter] = Sign(760, lambda w, s=spots: _die(w, s))  # type: ignore[misc]
-    return signs
+    return {letter: Sign(760, partial(_die, spots)) for letter, spots in DICE.items()}
 
 
-def _die(w: float, spots: tuple[int, ...]) -> list[o.Outline]:
+def _die(spots: tuple[int, ...], w: float) -> list[o.Outline]:
     frame = o.hollow(70, AXIS - 310, 620, 620, wide=0.7 * w)
     places = [(380 + 160 * (n % 3 - 1), AXIS + 160 * (1 - n // 3)) for n in spots]
     return [*frame, *(line for x, y in places for line in o.disc(x, y, 56))]

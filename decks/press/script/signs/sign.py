@@ -25,9 +25,9 @@ class Sign(Struct, frozen=True):
     room: float
     drawing: Drawing
 
-    def width(self, *, strong: bool) -> float:
-        """Return the width in ems; that of both weights, so that columns of signs stay columns."""
-        del strong
+    @property
+    def width(self) -> float:
+        """The width in ems; that of both weights, so that columns of signs stay columns."""
         return self.room / 1000
 
     def outlines(self, *, strong: bool) -> list[o.Outline]:
