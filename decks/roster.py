@@ -40,7 +40,7 @@ class _Seat(Struct, frozen=True):
     given: Cell | None = None
 
 
-def roster(
+def roster_of(
     wanted: Wanted,
     rows: Sequence[TeamRow],
     *,

@@ -20,7 +20,7 @@ from decks.recipe import (
     Recipe,
     Support,
 )
-from decks.roster import Roster, Wanted, roster
+from decks.roster import ON_THE_COMMAND_LINE, Roster, Wanted, roster_of
 from decks.settings.repeated import set_twice
 from decks.settings.setting import Setting, UsageError
 from decks.settings.table import SETTINGS
@@ -58,18 +58,18 @@ def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple
     wanted = cast("Wanted", chosen.pop("teams", None))
     if given and isinstance(wanted, list):
         findings += _joined_names(given, wanted)
-    lot = roster(
+    roster = roster_of(
         wanted,
         content.teams,
-        named_in=given.place if given else Place("--teams"),
+        named_in=given.place if given else ON_THE_COMMAND_LINE,
         on_stock=chosen.get("ink") is Ink.STOCK,
     )
     for usual in _usual(chosen):
         chosen = usual | chosen
     chosen.setdefault("title", content.name)
-    recipe = Recipe(teams=lot.teams, **chosen)  # type: ignore[arg-type]
+    recipe = Recipe(teams=roster.teams, **chosen)  # type: ignore[arg-type]
     findings += _too_few_students(cell_of("students", content.settings, options), recipe)
-    return recipe, (*findings, *lot.findings, *_about_colours(lot, recipe.ink))
+    return recipe, (*findings, *roster.findings, *_about_colours(roster, recipe.ink))
 
 
 def _usual(chosen: Mapping[str, object]) -> Iterator[dict[str, object]]:
@@ -97,11 +97,11 @@ def _too_few_students(given: Cell | None, recipe: Recipe) -> Iterator[Finding]:
         )
 
 
-def _about_colours(lot: Roster, ink: Ink) -> Iterator[Finding]:
+def _about_colours(roster: Roster, ink: Ink) -> Iterator[Finding]:
     if ink is Ink.COLOUR:
-        yield from about_inks(lot)
+        yield from about_inks(roster)
     if ink is Ink.STOCK:
-        yield from about_stock(lot)
+        yield from about_stock(roster)
 
 
 def _from_options(options: Mapping[str, str]) -> dict[str, object]:

@@ -50,9 +50,9 @@ def read_number(text: str, least: int, most: int) -> int | None:
     return int(text) if least <= int(text) <= most else None
 
 
-def read_extra_words(text: str) -> int | None:
-    """Read a number of extra words."""
-    return read_number(text.strip(), 0, MOST_EXTRA)
+def number_from(least: int, most: int) -> Callable[[str], int | None]:
+    """Return what reads a whole number within bounds."""
+    return lambda text: read_number(text.strip(), least, most)
 
 
 def read_teams(text: str) -> int | list[str] | None:

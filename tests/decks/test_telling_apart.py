@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from cards.content import Cell, TeamRow
 from cards.place import Place
 from decks.colour import apart
-from decks.roster import roster
+from decks.roster import roster_of
 from decks.team import COLOURS, MOST_TEAMS, STOCK, WORDS
 from decks.telling_apart import about_inks, about_stock
 
@@ -27,11 +27,11 @@ def rows(*colours, names=NAMES):
 
 
 def inks(*colours, **more):
-    return list(about_inks(roster(None, rows(*colours), **more)))
+    return list(about_inks(roster_of(None, rows(*colours), **more)))
 
 
 def stock(*colours):
-    return list(about_stock(roster(None, rows(*colours), on_stock=True)))
+    return list(about_stock(roster_of(None, rows(*colours), on_stock=True)))
 
 
 @pytest.mark.parametrize(
@@ -52,8 +52,8 @@ def test_colours_that_everybody_tells_apart_are_passed_in_silence(colours):
 
 @pytest.mark.parametrize("count", range(1, MOST_TEAMS + 1))
 def test_default_teams_are_passed_in_silence_in_ink_and_on_stock(count):
-    assert list(about_inks(roster(count, []))) == []
-    assert list(about_stock(roster(count, [], on_stock=True))) == []
+    assert list(about_inks(roster_of(count, []))) == []
+    assert list(about_stock(roster_of(count, [], on_stock=True))) == []
 
 
 def test_the_same_colour_twice_is_found_at_the_later_cell():
@@ -102,20 +102,20 @@ def test_for_a_pale_yellow_yellow_is_suggested_and_for_a_pale_blue_sky():
 
 
 def test_teams_that_are_called_by_colours_are_found_where_they_are_named():
-    told = roster(["Lime", "Orange", "White"], [])
+    told = roster_of(["Lime", "Orange", "White"], [])
     lime, white = about_inks(told)
     assert (lime.code, lime.place, lime.found) == ("close-colours", Place("--teams"), "Orange")
     assert (white.code, white.place, white.found) == ("pale-colour", Place("--teams"), "White")
 
 
 def test_a_team_called_by_a_colour_on_the_sheet_is_found_at_its_name():
-    (finding,) = about_inks(roster(None, rows("orange", None, names=("Heron", "Lime"))))
+    (finding,) = about_inks(roster_of(None, rows("orange", None, names=("Heron", "Lime"))))
     assert finding.place == Place("Teams", 3, 1)
 
 
 def test_names_chosen_on_the_deck_sheet_are_found_there():
     place = Place("Deck", 2, 2)
-    (finding,) = about_inks(roster(["Orange", "Lime"], [], named_in=place))
+    (finding,) = about_inks(roster_of(["Orange", "Lime"], [], named_in=place))
     assert finding.place == place
 
 
@@ -143,7 +143,7 @@ GIVEN = st.none() | st.sampled_from(sorted(WORDS)) | st.from_regex(r"#[0-9a-f]{6
 def test_whatever_is_given_a_finding_names_a_colour_that_is_free(colours):
     names = [f"Team {n}" for n in range(len(colours))]
     in_ink, on_stock = (
-        roster(None, rows(*colours, names=names), on_stock=stock) for stock in (False, True)
+        roster_of(None, rows(*colours, names=names), on_stock=stock) for stock in (False, True)
     )
     for finding in (*about_inks(in_ink), *about_stock(on_stock)):
         assert finding.found in colours
@@ -152,7 +152,7 @@ def test_whatever_is_given_a_finding_names_a_colour_that_is_free(colours):
 
 @given(st.lists(GIVEN, min_size=2, max_size=6))
 def test_two_teams_of_one_ink_are_always_found_and_teams_far_apart_never(colours):
-    told = roster(None, rows(*colours))
+    told = roster_of(None, rows(*colours))
     inks = [team.colour for team, cell in zip(told.teams, told.given, strict=True) if cell]
     codes = {finding.code for finding in about_inks(told)}
     if len(set(inks)) < len(inks):
