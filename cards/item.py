@@ -2,6 +2,7 @@
 
 import hashlib
 import unicodedata
+from collections.abc import Iterable
 from enum import IntEnum, StrEnum
 
 from msgspec import Struct
@@ -78,6 +79,14 @@ class Item(Struct, frozen=True):
         pictures = [self.image.digest] if self.image else []
         text = "\0".join([folded(self.prompt), *pictures, folded(self.answer)])
         return hashlib.sha256(text.encode()).hexdigest()[:12]
+
+
+def topics_of(items: Iterable[Item]) -> dict[str, str]:
+    """Return the topics of some items as they are compared, each as it is first spelt."""
+    topics: dict[str, str] = {}
+    for item in items:
+        topics.setdefault(folded(item.topic), item.topic)
+    return topics
 
 
 def folded(text: str) -> str:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from cards.item import Item, Level, folded
+from cards.item import Item, Level, topics_of
 from decks.choosing.adding import Added, fewest_added, fewest_new
 from decks.choosing.stages import Wishes, excess, off
 from decks.choosing.stock import Again, Range, Stock
@@ -84,7 +84,7 @@ def _to_add(items: Sequence[Item], added: Added, meets: str) -> Iterator[str]:
 
 def _named(items: Sequence[Item], added: Added) -> Iterator[list[str]]:
     """Yield what is to be added, in words, if there is anything."""
-    shown = _topics(items)
+    shown = topics_of(items)
     parts = []
     for group, number in added:
         kind = f"more {Level(group.level).name.lower()} item"
@@ -96,7 +96,7 @@ def _named(items: Sequence[Item], added: Added) -> Iterator[list[str]]:
 
 
 def _uneven(items: Sequence[Item], topics: Sequence[Range], counts: Sequence[int]) -> Iterator[str]:
-    shown = _topics(items)
+    shown = topics_of(items)
     parts = [
         f"{shown[str(topic.value)] or 'no topic'} has {topic.held(counts)} instead of "
         f"{listed(sorted({str(topic.least), str(topic.most)}, key=int))}"
@@ -107,10 +107,3 @@ def _uneven(items: Sequence[Item], topics: Sequence[Range], counts: Sequence[int
         "The mix and the items that are set to be in do not let every topic keep its part of the "
         f"cards: {', '.join(parts)}."
     )
-
-
-def _topics(items: Sequence[Item]) -> dict[str, str]:
-    shown: dict[str, str] = {}
-    for item in items:
-        shown.setdefault(folded(item.topic), item.topic)
-    return shown

@@ -1,8 +1,8 @@
 """What a choice reaches of each goal, beside what no choice goes below."""
 
-from collections.abc import Hashable, Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
-from cards.item import Item, Level, folded
+from cards.item import Item, Level, topics_of
 from decks.choosing.choice import Count, Goal
 from decks.choosing.stages import Best, Wishes, excess, off, steps_off
 from decks.choosing.stock import STEPS, Range, Stock
@@ -18,10 +18,7 @@ def goals_of(
 def _goals(
     items: Sequence[Item], stock: Stock, wishes: Wishes, result: Best, asked: int
 ) -> Iterator[Goal]:
-    topics: dict[Hashable, str] = {}
-    for item in items:
-        topics.setdefault(folded(item.topic), item.topic)
-    levels: dict[Hashable, str] = {int(level): level.name.lower() for level in Level}
+    levels = {int(level): level.name.lower() for level in Level}
     steps = STEPS * max(1, wishes.count)
     gap = steps_off(stock, result.counts, wishes.target)
     yield _cards(asked, wishes.count, len(items))
@@ -34,7 +31,7 @@ def _goals(
         yield _goal("liked", wishes.liked, {"liked": "liked"}, stock, result, result.liked_bound)
     if wishes.levels:
         yield _goal("level", wishes.levels, levels, stock, result, result.level_bound)
-    yield _goal("topic", wishes.topics, topics, stock, result, result.topic_bound)
+    yield _goal("topic", wishes.topics, topics_of(items), stock, result, result.topic_bound)
     yield Goal("share", gap / steps, min(gap, result.gap_bound) / steps)
 
 
@@ -46,7 +43,7 @@ def _cards(asked: int, taken: int, offered: int) -> Goal:
 def _goal(  # noqa: PLR0913, PLR0917  (one table)
     name: str,
     ranges: Sequence[Range],
-    names: dict[Hashable, str],
+    names: Mapping[str, str] | Mapping[int, str],
     stock: Stock,
     result: Best,
     bound: int,

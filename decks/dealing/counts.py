@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Callable, Sequence
 
-from cards.item import Item, Kind, Level, folded
+from cards.item import Item, Kind, Level, folded, topics_of
 from decks.dealing.deal import Goal, Hands
 
 Tally = tuple[tuple[str, tuple[int, ...]], ...]
@@ -41,10 +41,7 @@ def goal(hands: Hands, name: str, bound: int, content: Sequence[Item]) -> Goal:
 def _in_order(name: str, content: Sequence[Item]) -> dict[str, str]:
     """Return each value as it is compared and as it is shown."""
     if name == "topic":
-        first: dict[str, str] = {}
-        for item in content:
-            first.setdefault(folded(item.topic), item.topic)
-        return first
+        return topics_of(content)
     natural = {
         "cards": ["all"],
         "level": [level.name.lower() for level in Level],
