@@ -12,12 +12,12 @@ ROMAN = re.compile(r"[IVX]{2,}")
 EXPONENT = re.compile(r"[⁻−-]?[\d⁰¹²³⁴⁵⁶⁷⁸⁹]$|²|³|⁻¹")
 
 
-def listed(words: str) -> frozenset[str]:
+def word_set(words: str) -> frozenset[str]:
     """Return the words of a list that is written as one text."""
     return frozenset(words.split())
 
 
-UNITS = listed(
+UNITS = word_set(
     "km hm dam m dm cm mm µm μm nm mi yd ft in ha ac kg g mg µg μg t lb oz st l L dl dL cl cL "
     "ml mL gal qt pt d h min s sec ms hr hrs ° °C °F C F K J kJ MJ N kN Pa hPa kPa bar mbar W "
     "kW MW GW V kV A mA Ω kΩ Hz kHz MHz GHz kW·h kWh mol cal kcal cd lm lx dB B kB MB GB TB "
@@ -27,16 +27,16 @@ UNITS = listed(
 )
 """Signs of the SI and of everyday measure, money, times and eras; written as they are written."""
 
-MONTHS = listed(
+MONTHS = word_set(
     "January February March April May June July August September October November December "
     "Jan Feb Mar Apr Jun Jul Aug Sep Sept Oct Nov Dec"
 )
-REFERENCES = listed(
+REFERENCES = word_set(
     "no nos nr page pages p pp chapter ch figure fig figs table part unit step question exercise "
     "section lesson level line lines verse volume vol act scene grade year class room week day "
     "stage type group zone map number equation eq appendix box set round card station § ad"
 )
-TITLES = listed("Mr Mrs Ms Dr St Mt Prof Sir Dame Lord Lady King Queen Saint Lake Mount")
+TITLES = word_set("Mr Mrs Ms Dr St Mt Prof Sir Dame Lord Lady King Queen Saint Lake Mount")
 
 TRAILING = ".,;:?!…)]”’\"'"
 

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from functools import cache
 
 from decks.layout.formulas import formula_joint
-from decks.layout.held import is_held, listed
+from decks.layout.held import is_held, word_set
 
 HELD = 1.0
 """From here on words stay together, formulas below `NAME`, numbers and names at it."""
@@ -24,8 +24,8 @@ AFTER_SENTENCE = -0.04
 AFTER_COMMA = -0.015
 """Prices: 0.08 is what it costs that one of two lines is longer by 0.4 of their mean."""
 
-ARTICLES = listed("a an the le la les l’ un une des der die das den dem ein eine el los las una")
-WEAK = listed(
+ARTICLES = word_set("a an the le la les l’ un une des der die das den dem ein eine el los las una")
+WEAK = word_set(
     "of in on at to by for from with and or but nor as if its his her their our your my no not "
     "than into onto is are was e.g. i.e. du de da di il lo gli en et y e o u von zu und oder au"
 )
