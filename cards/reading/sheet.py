@@ -24,12 +24,12 @@ _FORMULA, _ERROR, _DATE = "f", "e", "d"
 _EMPTY_TEXT = "str"
 
 # openpyxl's cells have no common type in its stubs.
-_Cells = Mapping[tuple[int, int], Any]
+Cells = Mapping[tuple[int, int], Any]
 
 
 def has_formulas(sheet: "Worksheet") -> bool:
     """Say whether any cell holds a formula."""
-    return any(cell.data_type == _FORMULA for cell in _cells_of(sheet).values())
+    return any(cell.data_type == _FORMULA for cell in cells_of(sheet).values())
 
 
 def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int, ...]]:
@@ -38,10 +38,10 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
     `stored` is the same sheet with the values stored for its formulas.
     """
     hidden = {number for number, row in sheet.row_dimensions.items() if row.hidden}
-    values, struck = _cells_of(stored), struck_fonts(sheet)
+    values, struck = cells_of(stored), struck_fonts(sheet)
     texts: dict[Place, Cell] = {}
     doubts: dict[Place, Doubt] = {}
-    for at, cell in _cells_of(sheet).items():
+    for at, cell in cells_of(sheet).items():
         if cell.value is None:
             continue
         place = Place(sheet.title, *at)
@@ -68,12 +68,15 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
     return table, tuple(hidden_rows)
 
 
-def _cells_of(sheet: "Worksheet") -> _Cells:
-    # The public iterators make a cell for every blank of the sheet, down to its last styled row.
+def cells_of(sheet: "Worksheet") -> Cells:
+    """Return the cells that the file of a sheet holds, by row and column.
+
+    The public iterators make a cell for every blank of the sheet, down to its last styled row.
+    """
     return sheet._cells  # noqa: SLF001
 
 
-def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: ANN401 - as _Cells
+def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: ANN401 - as Cells
     """Return the text that a cell shows with its styles, and what may be amiss with it.
 
     A formula without a stored value is returned as it is written.
@@ -94,18 +97,18 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
     return text, (), Doubt.DATE if _is_date(stored) else None
 
 
-def _is_blank(value: Any) -> bool:  # noqa: ANN401 - as _Cells
+def _is_blank(value: Any) -> bool:  # noqa: ANN401 - as Cells
     return value is None or (isinstance(value, str) and not clean(value))
 
 
-def _format_of(cell: Any) -> str:  # noqa: ANN401 - as _Cells
+def _format_of(cell: Any) -> str:  # noqa: ANN401 - as Cells
     try:
         return str(cell.number_format)
     except IndexError:  # the style names a format that the workbook has not
         return _GENERAL
 
 
-def _is_date(cell: Any) -> bool:  # noqa: ANN401 - as _Cells
+def _is_date(cell: Any) -> bool:  # noqa: ANN401 - as Cells
     """Say whether a cell holds a day, not only a time of day."""
     return cell.data_type == _DATE and hasattr(cell.value, "year")
 

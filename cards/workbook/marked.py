@@ -13,6 +13,7 @@ from openpyxl.styles.colors import Color
 from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.finding import Finding, Severity, UnusableFileError
+from cards.reading.sheet import cells_of
 from cards.reading.sheets import is_ours
 from cards.workbook import look
 from cards.workbook.findings_sheet import TINTS, write_findings
@@ -83,7 +84,7 @@ def _take_out_marks(book: Workbook) -> None:
         if is_ours(sheet.title, str(sheet["A1"].value)) and sheet.title.startswith("Findings"):
             book.remove(sheet)
             continue
-        noted = [cell for cell in sheet._cells.values() if cell.comment]  # noqa: SLF001 (no blanks)
+        noted = [cell for cell in cells_of(sheet).values() if cell.comment]
         for cell in noted:
             _take_out_mark(cell)
 

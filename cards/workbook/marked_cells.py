@@ -6,6 +6,7 @@ from typing import Any
 from openpyxl.worksheet.worksheet import Worksheet
 
 from cards.place import Place
+from cards.reading.sheet import cells_of
 
 At = tuple[int, int]
 """A row and a column."""
@@ -37,9 +38,8 @@ class MarkedCells:
 
 def _first_filled(sheet: Worksheet) -> dict[int, int]:
     """Return for each row its first column with something in it."""
-    # The public iterators make a cell for every blank of the sheet.
-    cells = sheet._cells.items()  # noqa: SLF001
-    return dict(sorted((at for at, cell in cells if cell.value is not None), reverse=True))
+    filled = (at for at, cell in cells_of(sheet).items() if cell.value is not None)
+    return dict(sorted(filled, reverse=True))
 
 
 def _spanning(sheet: Worksheet) -> dict[At, At]:

@@ -13,6 +13,7 @@ from xml.sax.saxutils import escape
 from openpyxl import Workbook
 from openpyxl.utils.datetime import to_excel
 
+from cards.reading.sheet import cells_of
 from cards.workbook.package import Edit
 
 Results = Mapping[str, Mapping[str, tuple[str, str]]]
@@ -23,11 +24,6 @@ _WRITTEN = re.compile(
     rb'<c r="([A-Z]+[0-9]+)"([^>]*)>(<f\b(?:[^>]*/>|[^>]*>[^<]*</f>))(?:<v ?/>|<v></v>)'
 )
 _PART = re.compile(r"xl/worksheets/sheet([0-9]+)\.xml")
-
-
-def has_formulas(book: Workbook) -> bool:
-    """Say whether any cell holds a formula."""
-    return any(next(_formulas(sheet), None) for sheet in book.worksheets)
 
 
 def results_of(book: Workbook, stored: Workbook) -> Results:
@@ -42,8 +38,7 @@ def results_of(book: Workbook, stored: Workbook) -> Results:
 
 
 def _formulas(sheet: Any) -> Iterator[Any]:  # noqa: ANN401 - openpyxl's cells have no common type
-    # The public iterators make a cell for every blank of the sheet, down to its last styled row.
-    return (cell for cell in sheet._cells.values() if cell.data_type == _FORMULA)  # noqa: SLF001
+    return (cell for cell in cells_of(sheet).values() if cell.data_type == _FORMULA)
 
 
 def _said(cell: Any, epoch: Any) -> tuple[str, str]:  # noqa: ANN401 - as in _formulas

@@ -17,10 +17,11 @@ from cards.reading.limits import MOST_KEPT_BYTES
 from cards.reading.packed.escapes import guarded_workbook
 from cards.reading.packed.lean import lean_workbook
 from cards.reading.packed.lean_sheet import MOST_MERGED, merged_in
+from cards.reading.sheet import has_formulas
 from cards.reading.table import Table
 from cards.spreadsheets import load_openpyxl_with_pictures
 from cards.workbook import look
-from cards.workbook.results import Results, has_formulas, results_of
+from cards.workbook.results import Results, results_of
 
 _NOT_IN_NAMES = re.compile(r"[\[\]:*?/\\\x00-\x1f]")
 _LONGEST_NAME = 31
@@ -48,7 +49,7 @@ def opened(path: Path) -> tuple[Workbook, Sheets, Results]:
         warnings.simplefilter("ignore")
         book = load_workbook(io.BytesIO(data), rich_text=True)
         sheets = {sheet.title: sheet for sheet in book.worksheets}
-        if not has_formulas(book):
+        if not any(map(has_formulas, book.worksheets)):
             return book, sheets, {}
         return book, sheets, results_of(book, load_workbook(io.BytesIO(data), data_only=True))
 
