@@ -37,7 +37,7 @@ def one_heading(content: Content) -> Iterator[Remark]:
 def lonely_detail(content: Content) -> Iterator[Remark]:
     """Find headings with one detail only; where that is so of a whole text, it is said once."""
     for headings in _texts(content):
-        if len(headings) < 2 or len(_items(headings)) < _FEW:  # noqa: PLR2004 - see one_heading
+        if len(headings) < 2 or len(_items(headings)) < _FEW:  # noqa: PLR2004 (see one_heading)
             continue
         # a slip of the typing is told by its own rule
         slips = {id(item) for _near, item in _slips(headings)}

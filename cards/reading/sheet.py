@@ -47,7 +47,7 @@ def table_of(sheet: "Worksheet", stored: "Worksheet") -> tuple[Table, tuple[int,
         place = Place(sheet.title, *at)
         text, spans, doubt = _seen(cell, values[at])
         texts[place] = Cell(text, place, spans)
-        if not doubt and cell._style.fontId in struck:  # noqa: SLF001 - a quick look
+        if not doubt and cell._style.fontId in struck:  # noqa: SLF001 (a quick look)
             doubt = Doubt.STRUCK
         if doubt:
             doubts[place] = doubt
@@ -76,7 +76,7 @@ def cells_of(sheet: "Worksheet") -> Cells:
     return sheet._cells  # noqa: SLF001
 
 
-def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: ANN401 - as Cells
+def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: ANN401 (as Cells)
     """Return the text that a cell shows with its styles, and what may be amiss with it.
 
     A formula without a stored value is returned as it is written.
@@ -97,18 +97,18 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
     return text, (), Doubt.DATE if _is_date(stored) else None
 
 
-def _is_blank(value: Any) -> bool:  # noqa: ANN401 - as Cells
+def _is_blank(value: Any) -> bool:  # noqa: ANN401 (as Cells)
     return value is None or (isinstance(value, str) and not clean(value))
 
 
-def _format_of(cell: Any) -> str:  # noqa: ANN401 - as Cells
+def _format_of(cell: Any) -> str:  # noqa: ANN401 (as Cells)
     try:
         return str(cell.number_format)
     except IndexError:  # the style names a format that the workbook has not
         return _GENERAL
 
 
-def _is_date(cell: Any) -> bool:  # noqa: ANN401 - as Cells
+def _is_date(cell: Any) -> bool:  # noqa: ANN401 (as Cells)
     """Say whether a cell holds a day, not only a time of day."""
     return cell.data_type == _DATE and hasattr(cell.value, "year")
 

@@ -94,7 +94,7 @@ def _lines(text: str, width: int) -> int:
     return sum(max(1, math.ceil(len(line) / (width - 4))) for line in text.split("\n"))
 
 
-def _link(at: Any, cell: Any) -> None:  # noqa: ANN401 - openpyxl's cells have no common type
+def _link(at: Any, cell: Any) -> None:  # noqa: ANN401 (openpyxl's cells have no common type)
     location = f"{quote_sheetname(cell.parent.title)}!{cell.coordinate}"
     at.hyperlink = Hyperlink(ref=at.coordinate, location=location)
     at.font = look.font(color=LINK, underline="single")

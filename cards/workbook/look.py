@@ -11,7 +11,7 @@ from cards.workbook.texts import TEXT, escaped, writable
 from cards.workbook.tones import HAIRLINE, INK
 
 
-def font(**changes: Any) -> Font:  # noqa: ANN401 - whatever openpyxl's fonts take
+def font(**changes: Any) -> Font:  # noqa: ANN401 (whatever openpyxl's fonts take)
     """Return the workbook's font, with changes."""
     style: dict[str, Any] = {"name": "Calibri", "size": 12, "color": INK}
     return Font(**(style | changes))
@@ -22,7 +22,7 @@ def fill(tone: str) -> PatternFill:
     return PatternFill("solid", fgColor=tone)
 
 
-def wrapped(**changes: Any) -> Alignment:  # noqa: ANN401 - as in font
+def wrapped(**changes: Any) -> Alignment:  # noqa: ANN401 (as in font)
     """Return the alignment of what is read: from the top, lines broken, a little air."""
     style: dict[str, Any] = {
         "wrap_text": True,
@@ -43,7 +43,7 @@ def hairline() -> Border:
     return Border(bottom=Side("thin", color=HAIRLINE))
 
 
-def dress(cell: Any, **style: Any) -> None:  # noqa: ANN401 - openpyxl's cells have no common type
+def dress(cell: Any, **style: Any) -> None:  # noqa: ANN401 (openpyxl's cells have no common type)
     """Style a cell as what is typed into it: text, from the top, in the workbook's font."""
     plain = {"font": font(), "alignment": wrapped(), "number_format": TEXT}
     for name, value in (plain | style).items():
@@ -54,8 +54,8 @@ def write(
     sheet: Worksheet,
     at: tuple[int, int],
     text: str,
-    **style: Any,  # noqa: ANN401 - any of a cell's styles
-) -> Any:  # noqa: ANN401 - openpyxl's cells have no common type
+    **style: Any,  # noqa: ANN401 (any of a cell's styles)
+) -> Any:  # noqa: ANN401 (openpyxl's cells have no common type)
     """Write a text into the cell at (row, column) and return it; text is never a formula."""
     cell: Any = sheet.cell(*at)
     cell.value = escaped(writable(text))

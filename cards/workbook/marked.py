@@ -62,7 +62,7 @@ def _by_cell(marks: Sequence[tuple[Finding, Any]]) -> Iterator[tuple[Any, list[F
     yield from grouped.values()
 
 
-def _mark(cell: Any, findings: Sequence[Finding]) -> None:  # noqa: ANN401 - as in look
+def _mark(cell: Any, findings: Sequence[Finding]) -> None:  # noqa: ANN401 (as in look)
     worst = min((finding.severity for finding in findings), key=_ORDER.index)
     cell.fill = look.fill(TINTS[worst])
     # White letters on a dark fill would vanish on a light one.
@@ -74,7 +74,7 @@ def _mark(cell: Any, findings: Sequence[Finding]) -> None:  # noqa: ANN401 - as 
     _put_note(cell, note_on(findings, before), author)
 
 
-def _put_note(cell: Any, text: str, author: str | None) -> None:  # noqa: ANN401 - as in look
+def _put_note(cell: Any, text: str, author: str | None) -> None:  # noqa: ANN401 (as in look)
     lines = sum(max(1, math.ceil(len(line) / _LETTERS_A_LINE)) for line in text.split("\n"))
     cell.comment = Comment(text, author, width=_NOTE_WIDTH, height=(lines + 1) * _LINE_HEIGHT)
 
@@ -89,7 +89,7 @@ def _take_out_marks(book: Workbook) -> None:
             _take_out_mark(cell)
 
 
-def _take_out_mark(cell: Any) -> None:  # noqa: ANN401 - as in look
+def _take_out_mark(cell: Any) -> None:  # noqa: ANN401 (as in look)
     note, author = cell.comment.text, cell.comment.author
     kept = without_ours(note)
     if kept == note:

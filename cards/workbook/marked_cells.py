@@ -23,7 +23,7 @@ class MarkedCells:
         self._first_filled: dict[str, Mapping[int, int]] = {}
         self._spanning: dict[str, Mapping[At, At]] = {}
 
-    def at(self, place: Place) -> Any:  # noqa: ANN401 - as in look
+    def at(self, place: Place) -> Any:  # noqa: ANN401 (as in look)
         """Return the cell to mark for a place, or None where it is no cell."""
         sheet = self._sheets.get(place.sheet)
         if sheet is None or not place.row:

@@ -37,11 +37,11 @@ def results_of(book: Workbook, stored: Workbook) -> Results:
     }
 
 
-def _formulas(sheet: Any) -> Iterator[Any]:  # noqa: ANN401 - openpyxl's cells have no common type
+def _formulas(sheet: Any) -> Iterator[Any]:  # noqa: ANN401 (openpyxl's cells have no common type)
     return (cell for cell in cells_of(sheet).values() if cell.data_type == _FORMULA)
 
 
-def _said(cell: Any, epoch: Any) -> tuple[str, str]:  # noqa: ANN401 - as in _formulas
+def _said(cell: Any, epoch: Any) -> tuple[str, str]:  # noqa: ANN401 (as in _formulas)
     value = cell.value
     if value is None:
         return ("str", "") if cell.data_type == _EMPTY_TEXT else ("", "")

@@ -50,6 +50,6 @@ def _write_line(sheet: Worksheet, row: int, about: str, line: str) -> None:
     sheet.row_dimensions[row].height = 30
 
 
-def _link(cell: Any, sheet_name: str) -> None:  # noqa: ANN401 - openpyxl's cells have no common type
+def _link(cell: Any, sheet_name: str) -> None:  # noqa: ANN401 (openpyxl's cells have no common type)
     cell.hyperlink = Hyperlink(ref=cell.coordinate, location=f"'{sheet_name}'!A2")
     cell.font = look.font(bold=True, color=LINK)

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from decks.choosing import Choice
 
 
-def make_deck(  # noqa: PLR0913  (a recipe, items, and what a deck is known and chosen by)
+def make_deck(  # noqa: PLR0913 (a recipe, items, and what a deck is known and chosen by)
     recipe: Recipe,
     items: Sequence[Item],
     *,
@@ -73,7 +73,7 @@ def _choice(recipe: Recipe, pool: Sequence[Item], seed: str) -> "Choice | None":
     return choose(pool, count=recipe.cards, mix=recipe.mix, seed=seed)
 
 
-def _arranged(  # noqa: PLR0913, PLR0917  (what the activities need between them)
+def _arranged(  # noqa: PLR0913, PLR0917 (what the activities need between them)
     recipe: Recipe,
     items: Sequence[Item],
     pool: Sequence[Item],

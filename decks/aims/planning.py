@@ -20,7 +20,7 @@ _WAYS: dict[Aim, Callable[[Recipe, Sequence[Item], History, str, Collection[str]
 }
 
 
-def plan_next(  # noqa: PLR0913  (what a deck is made of, and two things that are only told)
+def plan_next(  # noqa: PLR0913 (what a deck is made of, and two things that are only told)
     recipe: Recipe,
     items: Sequence[Item],
     history: History,

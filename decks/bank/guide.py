@@ -58,7 +58,7 @@ class Guide(Struct, frozen=True):
     second: tuple[GuidePart, ...] = ()
 
 
-def make_guide(  # noqa: PLR0913  (three things, four choices)
+def make_guide(  # noqa: PLR0913 (three things, four choices)
     team: str | None,
     items: Sequence[Item],
     pool: Pool,

@@ -104,7 +104,7 @@ def _told_of_swap(items: list[Item]) -> tuple[str, str]:
     named = others if len(others) <= _MOST_NAMED else others[:_FEW]
     first = ", ".join(f"{quoted(item.answer)} ({item.prompt_place})" for item in named)
     first += f" and {len(others) - len(named)} more" if len(others) > len(named) else ""
-    turn = "be swapped" if len(items) == 2 else "change places"  # noqa: PLR2004  (a pair)
+    turn = "be swapped" if len(items) == 2 else "change places"  # noqa: PLR2004 (a pair)
     wrong = f"In the study guide {quoted(last.answer)} and {first} can {turn}: both ways are right."
     mend = "Change one of the clues, or give the items to different teams (column Team)."
     return wrong, mend

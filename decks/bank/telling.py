@@ -104,7 +104,7 @@ def _accept(part: GuidePart, swap: Swap) -> str:
 def _accepted(blanks: str, count: int, swap: Swap) -> str:
     if swap.word:
         return f"{blanks}: accept “{swap.word}” too."
-    round_about = "either way round" if count == 2 else "changed round"  # noqa: PLR2004  (a pair)
+    round_about = "either way round" if count == 2 else "changed round"  # noqa: PLR2004 (a pair)
     return f"{blanks}: accept their answers {round_about}."
 
 

@@ -29,7 +29,7 @@ from decks.dealing.loads import ShareOf, share_by_level
 _ROUNDING = 1e-9
 
 
-def choose(  # noqa: PLR0913  (what to choose from, and one argument for each goal)
+def choose(  # noqa: PLR0913 (what to choose from, and one argument for each goal)
     items: Sequence[Item],
     *,
     count: int,

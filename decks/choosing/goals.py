@@ -40,7 +40,7 @@ def _cards(asked: int, taken: int, offered: int) -> Goal:
     return Goal("cards", missed, missed, (Count("all", asked, taken, offered),))
 
 
-def _goal(  # noqa: PLR0913, PLR0917  (one table)
+def _goal(  # noqa: PLR0913, PLR0917 (one table)
     name: str,
     ranges: Sequence[Range],
     names: Mapping[str, str] | Mapping[int, str],

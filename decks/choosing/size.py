@@ -10,7 +10,7 @@ from decks.dealing.program import INFINITY, Program
 from decks.dealing.solving import solve
 
 
-def most_cards(  # noqa: PLR0913  (what to choose from, two bounds and three wishes)
+def most_cards(  # noqa: PLR0913 (what to choose from, two bounds and three wishes)
     items: Sequence[Item],
     *,
     least: int,

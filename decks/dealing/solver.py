@@ -17,7 +17,7 @@ OPTIONS: tuple[tuple[str, bool | int | float], ...] = (
 class _Quiet(highspy.Highs):
     """A solver that gets its options before its constructor can print its name and version."""
 
-    def enableCallbacks(self) -> None:  # noqa: N802  (the constructor calls it so)
+    def enableCallbacks(self) -> None:  # noqa: N802 (the constructor calls it so)
         """Set the options, and leave callbacks off: nobody listens."""
         for option, value in OPTIONS:
             self.setOptionValue(option, value)

@@ -55,7 +55,7 @@ def ready(printed: Printed, *, grey: bool) -> "ImageReader":
 
     A photograph that need not be changed is embedded as it was coded.
     """
-    from reportlab.lib.utils import ImageReader  # noqa: PLC0415 - for decks with pictures only
+    from reportlab.lib.utils import ImageReader  # noqa: PLC0415 (for decks with pictures only)
 
     picture = printed.picture
     pixels = _drawn(printed) if picture.kind is PictureKind.SVG else _scaled(printed)
@@ -84,7 +84,7 @@ def _dots(points: float, finest: int) -> int:
 
 def _scaled(printed: Printed) -> "Pixels | None":
     """Return a picture with fewer pixels, or None where it has no more than paper shows."""
-    from PIL.Image import Resampling  # noqa: PLC0415 - for decks with pictures only
+    from PIL.Image import Resampling  # noqa: PLC0415 (for decks with pictures only)
 
     size = _dots(printed.width, FINEST), _dots(printed.height, FINEST)
     if printed.picture.width <= size[0] or printed.picture.height <= size[1]:
@@ -94,7 +94,7 @@ def _scaled(printed: Printed) -> "Pixels | None":
 
 def _drawn(printed: Printed) -> "Pixels":
     """Draw a drawing. Its letters are set in the cards' typeface, the same on every machine."""
-    from cards.reading.pictures.drawn import drawn  # noqa: PLC0415 - for decks with drawings only
+    from cards.reading.pictures.drawn import drawn  # noqa: PLC0415 (for decks with drawings only)
 
     with as_file(files("fontpkg_fira_sans") / "files") as folder:
         try:
@@ -113,7 +113,7 @@ def _drawn(printed: Printed) -> "Pixels":
 
 
 def _opened(data: bytes) -> "Pixels":
-    from PIL import Image as Pixels  # noqa: PLC0415 - for decks with pictures only
+    from PIL import Image as Pixels  # noqa: PLC0415 (for decks with pictures only)
 
     image = Pixels.open(BytesIO(data), formats=["PNG", "JPEG"])
     image.load()

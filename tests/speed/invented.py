@@ -44,7 +44,7 @@ def rows(number: int) -> list[Row]:
 
 def write_workbook(file: Path, number: int) -> Path:
     """Write a workbook with a Vocabulary sheet of so many rows."""
-    from openpyxl import Workbook  # noqa: PLC0415  (a script that only writes text needs none)
+    from openpyxl import Workbook  # noqa: PLC0415 (a script that only writes text needs none)
 
     book = Workbook()
     sheet = book.active

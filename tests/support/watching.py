@@ -54,7 +54,7 @@ def _whole(name: str | bytes | os.PathLike, folder: object) -> str:
 
 @contextmanager
 def _recorded() -> Iterator[list[tuple[str, str, str]]]:
-    global _recording  # noqa: PLW0603 - a hook cannot be taken out again
+    global _recording  # noqa: PLW0603 (a hook cannot be taken out again)
     heard: list[tuple[str, str, str]] = []
     _recording = heard
     try:
@@ -97,7 +97,7 @@ def _is_other(path: str) -> bool:
 
 
 def _run(words: Sequence[str]) -> tuple[int, str, str]:
-    from decks.commands import main  # noqa: PLC0415 - what it opens is to be heard
+    from decks.commands import main  # noqa: PLC0415 (what it opens is to be heard)
 
     streams = [TextIOWrapper(BytesIO(), encoding="utf-8", write_through=True) for _ in range(2)]
     sys.argv = ["fairdeal", *words]
@@ -107,7 +107,7 @@ def _run(words: Sequence[str]) -> tuple[int, str, str]:
             main()
         except SystemExit as end:
             status = end.code if isinstance(end.code, int) else int(end.code is not None)
-        except BaseException:  # noqa: BLE001 - whatever it is, it is told
+        except BaseException:  # noqa: BLE001 (whatever it is, it is told)
             status = -1
             traceback.print_exc()
     told, warned = (stream.buffer.getvalue().decode() for stream in streams)

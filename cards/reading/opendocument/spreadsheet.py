@@ -52,8 +52,8 @@ def _sheets(archive: Archive) -> list[OpenSheet]:
     parser.CharacterDataHandler = reader.characters
     try:
         for piece in archive.xml_chunks(_CONTENT):
-            parser.Parse(piece, False)  # noqa: FBT003 - takes no keywords
-        parser.Parse(b"", True)  # noqa: FBT003 - takes no keywords
+            parser.Parse(piece, False)  # noqa: FBT003 (takes no keywords)
+        parser.Parse(b"", True)  # noqa: FBT003 (takes no keywords)
     except expat.ExpatError as error:
         raise UnusableFileError(damaged(archive.name)) from error
     return reader.sheets

@@ -32,7 +32,7 @@ def refuse_doubled_sheets(xml: bytes, part: str, name: str) -> None:
 
 def _parsed(xml: bytes, name: str) -> ET.Element:
     try:
-        return ET.fromstring(xml)  # noqa: S314 - declarations have been refused
+        return ET.fromstring(xml)  # noqa: S314 (declarations have been refused)
     except ET.ParseError as error:
         raise UnusableFileError(damaged(name)) from error
 

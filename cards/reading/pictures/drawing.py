@@ -78,6 +78,6 @@ def _size_of(root: ET.Element) -> tuple[float, float]:
 
 def _pixels(length: str) -> float:
     found = _LENGTH.fullmatch(length)
-    if not found or not 1e-3 < float(found[1]) < 1e6:  # noqa: PLR2004 - what a page can be
+    if not found or not 1e-3 < float(found[1]) < 1e6:  # noqa: PLR2004 (what a page can be)
         return 0
     return float(found[1]) * _PIXELS[found[2] or "px"]

@@ -18,7 +18,7 @@ _MOST_MEMORY = 448 << 20
 def main() -> None:
     """Answer every request until there are no more."""
     _bound_memory()
-    import resvg_py  # noqa: PLC0415 - after the bound
+    import resvg_py  # noqa: PLC0415 (after the bound)
 
     del resvg_py
     while line := sys.stdin.buffer.readline():
@@ -30,7 +30,7 @@ def main() -> None:
 
 
 def _drawn(svg: str, how: Mapping[str, Any]) -> bytes:
-    import resvg_py  # noqa: PLC0415 - as above
+    import resvg_py  # noqa: PLC0415 (as above)
 
     try:
         return bytes(resvg_py.svg_to_bytes(svg_string=svg, skip_system_fonts=True, **how))
@@ -41,7 +41,7 @@ def _drawn(svg: str, how: Mapping[str, Any]) -> bytes:
 
 def _bound_memory() -> None:
     try:
-        import resource  # noqa: PLC0415 - not on every system
+        import resource  # noqa: PLC0415 (not on every system)
     except ImportError:
         return
     resource.setrlimit(resource.RLIMIT_AS, (_MOST_MEMORY, _MOST_MEMORY))

@@ -80,7 +80,7 @@ def drawn(svg: bytes, *, width: int, height: int, **how: object) -> bytes:
 
 def _started() -> subprocess.Popen[bytes]:
     # The library writes to the error stream when it fails.
-    return subprocess.Popen(  # noqa: S603 - our own script
+    return subprocess.Popen(  # noqa: S603 (our own script)
         [sys.executable, "-P", str(_SCRIPT)],
         stdin=subprocess.PIPE,
         stdout=subprocess.PIPE,

@@ -124,7 +124,7 @@ def _inner(folder: str, target: str) -> str:
 
 def _parsed(archive: Archive, part: str) -> ET.Element:
     try:
-        return ET.fromstring(archive.xml(part, _MOST_XML))  # noqa: S314 - declarations are refused
+        return ET.fromstring(archive.xml(part, _MOST_XML))  # noqa: S314 (declarations are refused)
     except ET.ParseError as error:
         raise UnusableFileError(damaged(archive.name)) from error
 

@@ -14,11 +14,11 @@ def picture_in(data: bytes, *, may_be_blank: bool = False) -> Picture:
         raise broken()
     kind = kind_in_pixels(data)
     if kind:
-        from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 - takes long to load
+        from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 (takes long to load)
 
         return pixels_in(data, kind, may_be_blank=may_be_blank)
     if is_drawing(data):
-        from cards.reading.pictures.drawing import drawing_in  # noqa: PLC0415 - as above
+        from cards.reading.pictures.drawing import drawing_in  # noqa: PLC0415 (as above)
 
         return drawing_in(data, may_be_blank=may_be_blank)
     raise of_another_kind(data)

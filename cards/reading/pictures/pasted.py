@@ -38,6 +38,6 @@ class Pasted(Struct, frozen=True):
         picture = picture_in(self.read(self.part))
         if not any(self.crop):
             return picture
-        from cards.reading.pictures.pixels import cropped  # noqa: PLC0415 - takes long to load
+        from cards.reading.pictures.pixels import cropped  # noqa: PLC0415 (takes long to load)
 
         return cropped(picture, self.crop)

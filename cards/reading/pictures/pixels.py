@@ -65,7 +65,7 @@ def _loaded(data: bytes, kind: PictureKind) -> "Image":
 
     A JPEG far too large is decoded at a half, a quarter or an eighth.
     """
-    from PIL import Image  # noqa: PLC0415 - takes long to load
+    from PIL import Image  # noqa: PLC0415 (takes long to load)
 
     try:
         with warnings.catch_warnings():
@@ -107,7 +107,7 @@ def _scalable(image: "Image") -> "Image":
 
 
 def _refuse_unseen(image: "Image") -> None:
-    from PIL.Image import Resampling  # noqa: PLC0415 - takes long to load
+    from PIL.Image import Resampling  # noqa: PLC0415 (takes long to load)
 
     # a few pixels tell nearly always, and whole pictures take long
     few = image.resize((_FEW, _FEW), Resampling.NEAREST)
@@ -117,7 +117,7 @@ def _refuse_unseen(image: "Image") -> None:
 
 def _is_white(image: "Image") -> bool:
     """Say whether nothing of a picture shows on white paper."""
-    from PIL import Image  # noqa: PLC0415 - takes long to load
+    from PIL import Image  # noqa: PLC0415 (takes long to load)
 
     shown = _plain(image).convert("RGBA")
     shown = Image.alpha_composite(Image.new("RGBA", shown.size, "white"), shown)
@@ -141,7 +141,7 @@ def _as_it_is(data: bytes, image: "Image", kind: PictureKind) -> Picture | None:
 
 def _size_in(data: bytes, kind: PictureKind) -> tuple[int, int]:
     """Return the size of the coded picture: a JPEG may have been decoded at less."""
-    from PIL import Image  # noqa: PLC0415 - takes long to load
+    from PIL import Image  # noqa: PLC0415 (takes long to load)
 
     with Image.open(BytesIO(data), formats=[_READERS[kind]]) as image:
         return image.size
@@ -154,12 +154,12 @@ def shows_paper(image: "Image") -> bool:
     if "A" not in image.getbands():
         return False
     low, _high = image.getchannel("A").getextrema()
-    return low != 255  # noqa: PLR2004 - all of eight bits
+    return low != 255  # noqa: PLR2004 (all of eight bits)
 
 
 def _upright(image: "Image") -> "Image":
     """Return a picture in grey or RGB, with alpha if it needs it, turned."""
-    from PIL import ImageOps  # noqa: PLC0415 - takes long to load
+    from PIL import ImageOps  # noqa: PLC0415 (takes long to load)
 
     turned = ImageOps.exif_transpose(image)
     plain = _plain(turned)

@@ -55,7 +55,7 @@ def _jpeg_segments(data: bytes) -> Iterator[bytes]:
 def _end_of(data: bytes, start: int, marker: int) -> int:
     if marker == _EOI or marker in _ALONE:
         return start + 2
-    if marker == 0xFF:  # noqa: PLR2004 - a byte that fills up, before the marker proper
+    if marker == 0xFF:  # noqa: PLR2004 (a byte that fills up, before the marker proper)
         return start + 1
     end = start + 2 + int.from_bytes(data[start + 2 : start + 4])
     if end > len(data) or end < start + 4:
@@ -68,6 +68,6 @@ def _end_of_scan(data: bytes, at: int) -> int:
     while True:
         at = data.index(b"\xff", at)
         after = data[at + 1] if at + 1 < len(data) else _EOI
-        if after and after not in _ALONE and after != 0xFF:  # noqa: PLR2004 - as above
+        if after and after not in _ALONE and after != 0xFF:  # noqa: PLR2004 (as above)
             return at
-        at += 1 if after == 0xFF else 2  # noqa: PLR2004 - as above
+        at += 1 if after == 0xFF else 2  # noqa: PLR2004 (as above)

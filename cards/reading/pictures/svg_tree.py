@@ -117,7 +117,7 @@ def svg_tree(data: bytes) -> ET.Element:
 
 
 def _parsed(text: str) -> ET.Element:
-    parser = ET.XMLParser(target=_Keeper())  # noqa: S314 - declarations have been refused
+    parser = ET.XMLParser(target=_Keeper())  # noqa: S314 (declarations have been refused)
     parser.feed(text)
     # The builder has no root at all if nothing of the file is kept.
     root: ET.Element | None = parser.close()
@@ -139,7 +139,7 @@ def _sound_picture(attributes: Mapping[str, str]) -> str:
 
     Raises `UnusablePictureError` if it is elsewhere, or cannot be used.
     """
-    from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 - takes long to load
+    from cards.reading.pictures.pixels import pixels_in  # noqa: PLC0415 (takes long to load)
 
     link = embedded(attributes)
     if link is None:

@@ -9,7 +9,7 @@ Value = str | bool | int | float | date | datetime | time | timedelta | None
 _FIFTEEN_DIGITS = Context(prec=15, rounding=ROUND_HALF_UP)
 _DAY = timedelta(days=1)
 # The day before 1 January 1900; the spreadsheets' 29 February 1900 makes it two days from March on.
-_EPOCH = datetime(1899, 12, 30)  # noqa: DTZ001 - a cell has no time zone
+_EPOCH = datetime(1899, 12, 30)  # noqa: DTZ001 (a cell has no time zone)
 _FIRST_OF_MARCH = 61
 
 
@@ -40,6 +40,6 @@ def _since_epoch(value: date | time | timedelta) -> timedelta:
             microseconds=value.microsecond,
         )
     if not isinstance(value, datetime):
-        value = datetime(value.year, value.month, value.day)  # noqa: DTZ001 - as above
+        value = datetime(value.year, value.month, value.day)  # noqa: DTZ001 (as above)
     elapsed = value - _EPOCH
     return elapsed if elapsed >= _FIRST_OF_MARCH * _DAY else elapsed - _DAY

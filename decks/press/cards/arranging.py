@@ -200,7 +200,7 @@ def _comfort(shape: Shape) -> float:
 
 def _is_ladder(setting: Setting, styled: Styled) -> bool:
     """Say whether every word of a text has got a line to itself."""
-    return 2 < len(setting.lines) == len(styled.text.split())  # noqa: PLR2004 - two are a heading
+    return 2 < len(setting.lines) == len(styled.text.split())  # noqa: PLR2004 (two are a heading)
 
 
 def _rooms(picture: Picture, shape: Shape) -> Iterator[_Room]:

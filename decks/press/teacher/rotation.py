@@ -93,7 +93,7 @@ def _all_out(deck: Deck, count: int) -> str:
 
 def _time(seconds: float) -> str:
     """Return a time in words, rounded as one would say it."""
-    if seconds < 90:  # noqa: PLR2004 - up to a minute and a half is said in seconds
+    if seconds < 90:  # noqa: PLR2004 (up to a minute and a half is said in seconds)
         return f"about {max(5, 5 * round(seconds / 5))} seconds"
     halves = round(seconds / 30)
     return f"about {halves // 2}{'½' if halves % 2 else ''} minutes"

@@ -87,7 +87,7 @@ def test_shapes_paints_and_letters_are_kept():
         '<rect width="4" height="4" fill="url(#g)" style="stroke:url(#g);opacity:.5"/>'
         "<style>.a{fill:url('#g')}</style><text x='1' class='a'>whelk</text>"
     )
-    root = ET.fromstring(kept(inside))  # noqa: S314 - it is our own
+    root = ET.fromstring(kept(inside))  # noqa: S314 (it is our own)
     names = [one.tag.rpartition("}")[2] for one in root.iter()]
     assert names == [
         *("svg", "defs", "linearGradient", "stop", "g", "path", "use", "rect", "style", "text")

@@ -97,7 +97,7 @@ def test_of_two_in_a_row_the_first_from_the_left_is_taken_and_the_other_told(boo
 
 def rewritten(book, folder, change):
     """Return the content of a workbook after its drawing has been changed as text."""
-    import zipfile  # noqa: PLC0415 - for this alone
+    import zipfile  # noqa: PLC0415 (for this alone)
 
     book.save(folder / "before.xlsx")
     with zipfile.ZipFile(folder / "before.xlsx") as archive:

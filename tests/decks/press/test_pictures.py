@@ -161,7 +161,7 @@ def test_labels_grow_with_the_card():
 def test_a_long_text_from_right_to_left_is_flush_right():
     prompt = "אחת\nשתיים ועוד\nשלוש\nארבע ועוד קצת"
     texts = [one for one in front_of(prompt) if one.size > 9]
-    from decks.press.type.fonts import measure  # noqa: PLC0415 - as the test is about its sums
+    from decks.press.type.fonts import measure  # noqa: PLC0415 (as the test is about its sums)
 
     ends = {round(one.x + measure(one.text) * one.size, 2) for one in texts}
     assert len(texts) == 4

@@ -37,11 +37,11 @@ def _rooms(drawn: Figure, count: int) -> tuple[list[Room], list[Room]]:
     arms, chest, legs = list(drawn.arms), [drawn.chest], list(drawn.legs)
     if count == 1:
         return chest, [*arms, *legs]
-    if count == 2:  # noqa: PLR2004 - the largest rooms are two
+    if count == 2:  # noqa: PLR2004 (the largest rooms are two)
         return legs, [*arms, *chest]
-    if count == 3:  # noqa: PLR2004 - what lies side by side
+    if count == 3:  # noqa: PLR2004 (what lies side by side)
         return [arms[0], *chest, arms[1]], legs
-    if count == 4:  # noqa: PLR2004 - the limbs
+    if count == 4:  # noqa: PLR2004 (the limbs)
         return [*arms, *legs], chest
     return [arms[0], *chest, arms[1], *legs], []
 
