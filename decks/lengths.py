@@ -26,6 +26,7 @@ MM = {
 NUMBER = r"([0-9]{1,5}(?:[.,][0-9]{1,3})?|[0-9]/[1-9][0-9]?)"
 UNIT = r"\s*([a-z]+|[\"″”'′’])"
 
+_LAST_UNIT = re.compile(r"""(?<![a-z])[a-z]+$|["″”'′’]$""")
 LEAST_CARD, MOST_CARD = 25.0, 430.0
 MOST_MARGIN = 40.0
 MOST_BLEED = 5.0
@@ -110,9 +111,6 @@ def read_measure(text: str) -> CardMeasure | None:
     width, height = _number(found[1]) * width_unit, _number(found[3]) * height_unit
     fits = min(width, height) >= LEAST_CARD and max(width, height) <= MOST_CARD
     return CardMeasure(width, height) if fits else None
-
-
-_LAST_UNIT = re.compile(r"""(?<![a-z])[a-z]+$|["″”'′’]$""")
 
 
 def read_margins(text: str) -> Margins | None:

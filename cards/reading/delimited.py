@@ -20,6 +20,14 @@ _GUESS = "cp1252"
 _LONGEST_LINE = 1_000_000
 # So many records tell how fields usually begin.
 _FEW = 4
+# what spreadsheet programs leave of a column that is too narrow
+_TOO_NARROW = re.compile(r"#{6,}")
+
+# what they make of 1/2, of mar5 and of a number of twelve digits or more (common practice)
+_MONTHS = "Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec"
+_CHANGED = re.compile(rf"\d{{1,2}}-(?:{_MONTHS})|(?:{_MONTHS})-\d\d|\d(?:[.,]\d+)?E\+1[1-5]")
+# those that no long number becomes: a column with such has powers of ten
+_POWER = re.compile(r"\d(?:[.,]\d+)?E(?:-\d+|\+?(?:0?\d|1[06-9]|[2-9]\d))")
 
 
 def read_delimited(data: bytes, name: str) -> Table:
@@ -117,18 +125,8 @@ def _cells(records: Iterator[Record], name: str, doubts: dict[Place, Doubt]) -> 
         doubts.update(dict.fromkeys(shifted, Doubt.SHIFTED))
 
 
-# what spreadsheet programs leave of a column that is too narrow
-_TOO_NARROW = re.compile(r"#{6,}")
-
-# what they make of 1/2, of mar5 and of a number of twelve digits or more (common practice)
-_MONTHS = "Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec"
-_CHANGED = re.compile(rf"\d{{1,2}}-(?:{_MONTHS})|(?:{_MONTHS})-\d\d|\d(?:[.,]\d+)?E\+1[1-5]")
-# those that no long number becomes: a column with such has powers of ten
-_POWER = re.compile(r"\d(?:[.,]\d+)?E(?:-\d+|\+?(?:0?\d|1[06-9]|[2-9]\d))")
-
-
 def _changed(rows: Sequence[Row]) -> Iterator[Place]:
-    """Yield the places of such texts, but for columns of which they are half: those mean dates."""
+    """Yield the places of texts that were changed; a column of which they are half means dates."""
     columns: dict[int, list[Place]] = {}
     for row in rows:
         for column, cell in row.cells.items():

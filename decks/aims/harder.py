@@ -15,6 +15,11 @@ NEAR = 0.01
 RISE = 10
 """A tenth of the cards rises in level; our own judgement."""
 
+_NOTHING = (
+    "No item is left for a harder deck: the class knows them, or they are too hard for now. Write "
+    "new ones, go over the hard ones with --aim reteach, or set a lower --floor."
+)
+
 
 def harder(
     recipe: Recipe, items: Sequence[Item], history: History, seed: str, fixed: Collection[str]
@@ -53,12 +58,6 @@ def harder(
         return Chosen(choice, recipe, target, waiting)
     changed, means = harder_means(recipe, choice.items, fixed)
     return Chosen(choice, changed, target, waiting, means)
-
-
-_NOTHING = (
-    "No item is left for a harder deck: the class knows them, or they are too hard for now. Write "
-    "new ones, go over the hard ones with --aim reteach, or set a lower --floor."
-)
 
 
 def _may_be_in(item: Item, recipe: Recipe, history: History) -> bool:

@@ -9,6 +9,8 @@ from decks.dealing.loads import ShareOf
 from decks.dealing.program import INFINITY, Program
 from decks.dealing.solving import solve
 
+_ROUNDING = 1e-6
+
 
 def most_cards(  # noqa: PLR0913 (what to choose from, two bounds and three wishes)
     items: Sequence[Item],
@@ -44,6 +46,3 @@ def most_cards(  # noqa: PLR0913 (what to choose from, two bounds and three wish
         program.row(-INFINITY, 0, [(column, part) for column, part in enumerate(parts)])
     values = solve(program).values
     return None if values is None else sum(values)
-
-
-_ROUNDING = 1e-6

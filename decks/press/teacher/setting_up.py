@@ -23,6 +23,7 @@ from decks.settings.values import MOST_MINUTES
 from decks.words import counted
 
 FIGURES = Style(11)
+STYLES = (FIGURES, STRONG, FIGURES)
 ROUNDED_TO = 5
 LONGEST_WALK = 30.0
 """A longer way, in metres, is not advised: few rooms have it."""
@@ -58,9 +59,6 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
         Block(paragraph("The room from above", width, STRONG), space=20, with_next=True),
         Block(room_plan(names, metres(deck.recipe.walk), width), space=8),
     ]
-
-
-STYLES = (FIGURES, STRONG, FIGURES)
 
 
 def reckoned(deck: Deck, *, caught: float = 0) -> Reckoning:

@@ -9,6 +9,8 @@ from decks.press.type.pages import page_paper
 from decks.recipe import CardSize, GuideFor, Sides, Support
 from decks.words import counted
 
+NO_POINTS = "No points are counted: what counts is what everyone can say now."
+
 
 def spread(numbers: Sequence[int]) -> str:
     """Return how many each has: `18`, `17 or 18`, `3 to 6`."""
@@ -129,9 +131,6 @@ def helped(deck: Deck) -> str:
         Support.HINTS: " with its hints",
         Support.NONE: "",
     }[deck.recipe.support]
-
-
-NO_POINTS = "No points are counted: what counts is what everyone can say now."
 
 
 def earned(ways: Sequence[tuple[int, str]]) -> list[str]:
