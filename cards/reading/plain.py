@@ -96,7 +96,7 @@ def _first_is_a_card(cell: Cell) -> Finding:
     )
 
 
-def cells_beyond(table: Table, last: int, *, start: int = 0) -> tuple[Cell, ...]:
+def cells_beyond(table: Table, last: int, *, start: int) -> tuple[Cell, ...]:
     """Return the first cell to the right of column `last` in each row that has one.
 
     `start` is the index of the first row that counts. Hidden columns do not count.

@@ -74,7 +74,7 @@ def within_one(value: Hashable, members: tuple[int, ...], wanted: Fraction) -> R
     return Range(value, members, wanted, floor(wanted), ceil(wanted))
 
 
-def group_of(item: Item, share: ShareOf, *, seen: bool = False, liked: bool = False) -> Group:
+def group_of(item: Item, share: ShareOf, *, seen: bool, liked: bool) -> Group:
     """Return the group that an item stands in."""
     return Group(int(item.level), folded(item.topic), round(share(item) * STEPS), seen, liked)
 

@@ -87,13 +87,7 @@ def _part(room: Room, heading: Heading, plan: Plan) -> Frame:
     head = _head(heading, room, plan)
     count = _lines_each(room, heading, plan)
     details = min(heading.details, _fitting(room, heading, plan, count))
-    return under_one_another(
-        [head, *(_one(count, room.width, plan) for _ in range(details))],
-    )
-
-
-def _one(count: int, width: float, plan: Plan) -> Frame:
-    return detail(count, width, plan.pitch)
+    return under_one_another([head, *[detail(count, room.width, plan.pitch)] * details])
 
 
 def _head(heading: Heading, room: Room, plan: Plan) -> Frame:

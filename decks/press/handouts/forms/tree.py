@@ -103,7 +103,7 @@ def _stem(piece: Piece, x: float, height: float, node: float) -> list[Line]:
 def _twig(root: Point, y: float, count: int, plan: Plan) -> list[Thing]:
     x = root[0] + TWIG
     written = lines(count, plan.width - x - 2, plan.pitch)
-    return [bend(root, (x - LEAF, y), width=1.0), _leaf(x - LEAF, y), Placed(x + 2, y, written)]
+    return [bend(root, (x - LEAF, y)), _leaf(x - LEAF, y), Placed(x + 2, y, written)]
 
 
 def _bough(node: float) -> Curve:

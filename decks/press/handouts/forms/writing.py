@@ -42,10 +42,10 @@ def framed_box(inside: Frame, *, fill: str | None = None) -> Frame:
     return Frame(width, height, (box, Placed(PAD, PAD, inside)))
 
 
-def main_idea(sizes: GuideType, width: float, count: int = 2) -> Frame:
-    """Return the frame for the main idea."""
+def main_idea(sizes: GuideType, width: float) -> Frame:
+    """Return the frame for the main idea, with two lines to write on."""
     inner = width - 2 * PAD
-    return framed_box(labelled("Main idea", lines(count, inner, sizes.next_line), sizes))
+    return framed_box(labelled("Main idea", lines(2, inner, sizes.next_line), sizes))
 
 
 def symbols(rows: int, sizes: GuideType, width: float) -> Frame:
@@ -95,11 +95,11 @@ def straight(start: Point, end: Point) -> tuple[Point, Point, Point]:
     )
 
 
-def bend(start: Point, end: Point, *, tone: str = "frame", width: float = 1.2) -> Curve:
+def bend(start: Point, end: Point) -> Curve:
     """Return a curve that leaves and arrives level, as a twig does."""
     middle = (start[0] + end[0]) / 2
     points = (start, (middle, start[1]), (middle, end[1]), end)
-    return Curve(points, width=width, stroke=tone)
+    return Curve(points, width=1.0)
 
 
 def parted(things: Sequence[T], most: int) -> list[Sequence[T]]:

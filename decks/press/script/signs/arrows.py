@@ -18,8 +18,8 @@ def ticks() -> dict[str, Sign]:
         "✖": Sign(620, lambda w: cross(1.7 * w)),
         "✘": Sign(620, lambda w: cross(1.7 * w)),
         "❌": Sign(620, lambda w: cross(1.7 * w)),
-        "✚": Sign(640, lambda w: _plus(320, 230, 2 * w)),
-        "➕": Sign(640, lambda w: _plus(320, 230, 1.5 * w)),
+        "✚": Sign(640, lambda w: _plus(2 * w)),
+        "➕": Sign(640, lambda w: _plus(1.5 * w)),
         "➖": Sign(640, lambda w: o.flat((90, AXIS), (550, AXIS), wide=1.5 * w)),
         "➗": Sign(
             640,
@@ -32,9 +32,9 @@ def ticks() -> dict[str, Sign]:
     }
 
 
-def _plus(x: float, reach: float, w: float) -> list[o.Outline]:
-    level = o.flat((x - reach, AXIS), (x + reach, AXIS), wide=w)
-    return [*level, *o.flat((x, AXIS - reach), (x, AXIS + reach), wide=w)]
+def _plus(w: float) -> list[o.Outline]:
+    level = o.flat((90, AXIS), (550, AXIS), wide=w)
+    return [*level, *o.flat((320, AXIS - 230), (320, AXIS + 230), wide=w)]
 
 
 def arrows() -> dict[str, Sign]:

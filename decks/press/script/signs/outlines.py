@@ -92,7 +92,7 @@ def arrow(start: Point, end: Point, *, wide: float, head: float = 190) -> list[O
     return [*stroke(start, end, wide=wide), *tip(start, end, wide=wide, head=head)]
 
 
-def tip(start: Point, end: Point, *, wide: float, head: float = 190) -> list[Outline]:
+def tip(start: Point, end: Point, *, wide: float, head: float) -> list[Outline]:
     """Return the open arrowhead alone, at the end of a line."""
     angle = atan2(end[1] - start[1], end[0] - start[0])
     sides = [
@@ -102,10 +102,10 @@ def tip(start: Point, end: Point, *, wide: float, head: float = 190) -> list[Out
     return stroke(sides[0], end, sides[1], wide=wide)
 
 
-def half_tip(start: Point, end: Point, *, wide: float, head: float = 200) -> list[Outline]:
+def half_tip(start: Point, end: Point, *, wide: float) -> list[Outline]:
     """Return a line with half an arrowhead, on its left side."""
     angle = atan2(end[1] - start[1], end[0] - start[0]) - pi / 4
-    side = (end[0] - head * cos(angle), end[1] - head * sin(angle))
+    side = (end[0] - 200 * cos(angle), end[1] - 200 * sin(angle))
     return stroke(start, end, side, wide=wide)
 
 
