@@ -10,7 +10,7 @@ from cards.reading.headings import key
 from cards.reading.table import Table
 from decks.deck import Deck
 from decks.marks.forms import SCORE_SHEET
-from decks.marks.marked import Count, MarkedGuide, Marks
+from decks.marks.marked import Marks
 from decks.marks.reading.cells import Sheet
 from decks.marks.reading.guides import read_guides
 from decks.marks.reading.heads import doubled_headings, head_of, missing_heading
@@ -100,40 +100,32 @@ def _not_read(path: Path) -> Finding:
 
 
 def _read(paths: Sequence[Path], deck: Deck) -> Marks:
-    counts: list[Count] = []
-    guides: list[MarkedGuide] = []
-    findings: list[Finding] = []
+    read: list[Marks] = []
     for path in paths:
         tables, found = tables_of(path)
-        findings += found
-        read = [_read_table(table, deck, counts, guides, findings) for table in tables]
-        if not any(read) and not findings:
-            findings.append(_no_marks(path))
-    return Marks(tuple(counts), tuple(guides), ranked(findings))
+        held = [marks for table in tables if (marks := _marks_of(table, deck)) is not None]
+        read += [Marks(findings=tuple(found)), *held]
+        if not held and not any(marks.findings for marks in read):
+            read.append(Marks(findings=(_no_marks(path),)))
+    return Marks(
+        tuple([count for marks in read for count in marks.counts]),
+        tuple([guide for marks in read for guide in marks.guides]),
+        ranked([finding for marks in read for finding in marks.findings]),
+    )
 
 
-def _read_table(
-    table: Table,
-    deck: Deck,
-    counts: list[Count],
-    guides: list[MarkedGuide],
-    findings: list[Finding],
-) -> bool:
-    """Read a table, if it holds marks or ought to; return whether it does."""
+def _marks_of(table: Table, deck: Deck) -> Marks | None:
+    """Return the marks of a table; None where it holds none and ought to hold none."""
     if _is_score_sheet(table, deck):
-        return False
+        return None
     head = head_of(table)
     if head is None:
         missing = missing_heading(table)
-        findings += [missing] if missing else []
-        return missing is not None
+        return Marks(findings=(missing,)) if missing else None
     sheet = Sheet(table, list(doubled_headings(table, head)))
-    if head.is_tally:
-        counts += read_tally(sheet, head, deck)
-    elif deck.guides:
-        guides += read_guides(sheet, head, deck)
-    findings += sheet.findings
-    return True
+    counts = read_tally(sheet, head, deck) if head.is_tally else []
+    guides = read_guides(sheet, head, deck) if deck.guides and not head.is_tally else []
+    return Marks(tuple(counts), tuple(guides), tuple(sheet.findings))
 
 
 def _is_score_sheet(table: Table, deck: Deck) -> bool:
