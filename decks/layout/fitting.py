@@ -41,7 +41,7 @@ class Setting(Struct, frozen=True):
     @property
     def height(self) -> float:
         """From the top of the first line's letters to the foot of the last line's, in points."""
-        return height(len(self.lines), self.size)
+        return lines_height(len(self.lines), self.size)
 
 
 class _Box(Struct, frozen=True):
@@ -50,13 +50,13 @@ class _Box(Struct, frozen=True):
     most: float
 
 
-def height(lines: float, size: float) -> float:
+def lines_height(lines: float, size: float) -> float:
     """Return the height in points of so many lines of a size."""
     return ((lines - 1) * LEADING + ASCENT + DESCENT) * size
 
 
 def fit(
-    styled: Styled, *, width: float, height_: float, measure: Measure, most: float = inf
+    styled: Styled, *, width: float, height: float, measure: Measure, most: float = inf
 ) -> Setting | None:
     """Return the text at the largest size of the ladder, up to `most`, that fits a box, or None.
 
@@ -64,7 +64,7 @@ def fit(
     else that belongs together only where the text fits in no other way.
     """
     prose = prose_of(styled, measure)
-    box = _Box(width, height_, most)
+    box = _Box(width, height, most)
     if not _may_fit(prose, box, LADDER[-1]):
         return None  # and nothing is worked out for a text that is far too long
     size = _largest(prose, box, HELD)
@@ -92,7 +92,7 @@ def _largest(prose: Sequence[Prose], box: _Box, whole: float) -> float:
     for size in LADDER:
         if size <= box.most and _may_fit(prose, box, size):
             lines = count_lines(prose, box.width / size, whole=whole)
-            if lines is not None and height(lines, size) <= box.height:
+            if lines is not None and lines_height(lines, size) <= box.height:
                 return size
     return 0
 
@@ -100,7 +100,7 @@ def _largest(prose: Sequence[Prose], box: _Box, whole: float) -> float:
 def _may_fit(prose: Sequence[Prose], box: _Box, size: float) -> bool:
     """Return whether a size is worth trying: most are told to be too large by the sum of widths."""
     column = box.width / size
-    return height(sum([line.least_lines(column) for line in prose]), size) <= box.height
+    return lines_height(sum([line.least_lines(column) for line in prose]), size) <= box.height
 
 
 def _set(prose: Sequence[Prose], size: float, width: float) -> Setting | None:
@@ -117,14 +117,14 @@ def height_at(styled: Styled, size: float, *, width: float, measure: Measure) ->
     None where a word is wider than the column.
     """
     lines = count_lines(prose_of(styled, measure), width / size)
-    return None if lines is None else height(lines, size)
+    return None if lines is None else lines_height(lines, size)
 
 
 def words_that_fit(
-    styled: Styled, *, width: float, height_: float, measure: Measure, size: float = LADDER[-1]
+    styled: Styled, *, width: float, height: float, measure: Measure, size: float = LADDER[-1]
 ) -> int:
     """Return how many words from the start of the text would fit at a size, usually the least."""
-    lines = next(n for n in count() if height(n + 1, size) > height_)
+    lines = next(n for n in count() if lines_height(n + 1, size) > height)
     return count_words(prose_of(styled, measure), width / size, lines)
 
 

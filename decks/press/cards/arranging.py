@@ -134,7 +134,7 @@ def _fit_room(
     styled: Styled, width: float, height: float, largest: float, read_from: float
 ) -> Setting | None:
     most = max(largest, least_size(styled, read_from))
-    return fit(styled, width=width, height_=height, measure=measure, most=most)
+    return fit(styled, width=width, height=height, measure=measure, most=most)
 
 
 def fit_face(item: Item, shape: Shape) -> Setting | None:
@@ -184,7 +184,7 @@ def _best(styled: Styled, picture: Picture, shape: Shape) -> tuple[Setting, _Roo
         setting = _fit(styled, shape, room.width, room.height)
         if setting and setting.size > comfort and _is_ladder(setting, styled):
             setting = fit(
-                styled, width=room.width, height_=room.height, measure=measure, most=comfort
+                styled, width=room.width, height=room.height, measure=measure, most=comfort
             )
         if setting:
             area = room.picture[0] * room.picture[1]

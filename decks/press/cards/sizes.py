@@ -125,7 +125,7 @@ def _what_would_do(side: _Side, size: float, do: str) -> str:
     if len(prose) > 1 and _fits_unbroken(side, size):
         return f"It would {do} with fewer line breaks: take some out"
     fitting = words_that_fit(
-        styled, width=side.width, height_=side.height, measure=measure, size=size
+        styled, width=side.width, height=side.height, measure=measure, size=size
     )
     if not fitting:
         return f"The card is too low for letters of {size:.3g} points: choose a shorter distance"

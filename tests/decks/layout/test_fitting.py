@@ -15,26 +15,26 @@ texts = st.lists(st.text(alphabet="abc", min_size=1, max_size=8), min_size=1, ma
 
 def test_a_word_takes_the_largest_size_that_the_width_allows():
     # 8 letters are 4 ems: 100 points hold 25 points, and 24 is the next size of the ladder
-    setting = fit(Styled("bivalves"), width=100, height_=500, measure=typewriter)
+    setting = fit(Styled("bivalves"), width=100, height=500, measure=typewriter)
     assert (setting.size, [plain(line) for line in setting.lines]) == (24, ["bivalves"])
     assert setting.widths == (96,)  # 8 letters * half an em * 24 points
 
 
 def test_the_height_bounds_the_size_as_well():
     # two lines are 2.22 ems high: 60 points hold 27, and 24 is the next size of the ladder
-    assert fit(Styled("rock pools"), width=70, height_=60, measure=typewriter).size == 24
+    assert fit(Styled("rock pools"), width=70, height=60, measure=typewriter).size == 24
 
 
 def test_what_does_not_fit_at_the_smallest_size_is_not_set():
-    assert fit(Styled("intertidal"), width=59, height_=500, measure=typewriter) is None
-    assert fit(Styled("intertidal"), width=60, height_=500, measure=typewriter).size == 12
+    assert fit(Styled("intertidal"), width=59, height=500, measure=typewriter) is None
+    assert fit(Styled("intertidal"), width=60, height=500, measure=typewriter).size == 12
 
 
 @given(text=texts, width=st.integers(50, 300), height=st.integers(12, 200))
 def test_the_next_size_up_would_not_fit(text, width, height):
-    setting = fit(Styled(text), width=width, height_=height, measure=typewriter)
+    setting = fit(Styled(text), width=width, height=height, measure=typewriter)
     if setting is None:
-        assert words_that_fit(Styled(text), width=width, height_=height, measure=typewriter) < len(
+        assert words_that_fit(Styled(text), width=width, height=height, measure=typewriter) < len(
             text.split()
         )
         return
@@ -50,7 +50,7 @@ def test_the_next_size_up_would_not_fit(text, width, height):
 
 def test_the_words_that_would_fit_are_counted():
     # 12 points: 6 a letter, so "abc abc" (42) fits 50 points; one line of 12 points fits 15
-    assert words_that_fit(Styled("abc abc abc abc"), width=50, height_=15, measure=typewriter) == 2
+    assert words_that_fit(Styled("abc abc abc abc"), width=50, height=15, measure=typewriter) == 2
 
 
 @pytest.mark.parametrize(
@@ -63,14 +63,14 @@ def test_the_words_that_would_fit_are_counted():
 )
 def test_none_or_all_of_the_words_may_fit(text, width, strong, words):
     # one line of 12 points is 12 points high
-    room = {"width": width, "height_": 12, "measure": typewriter}
+    room = {"width": width, "height": 12, "measure": typewriter}
     assert words_that_fit(Styled(text, strong), **room) == words
 
 
 def counted(text, width, lines):
     # so many lines of 12 points with a leading of 1.22 ems, and not one more
     height = 12 * (1.22 * (lines - 1) + 1)
-    return words_that_fit(Styled(text), width=width, height_=height + 1, measure=typewriter)
+    return words_that_fit(Styled(text), width=width, height=height + 1, measure=typewriter)
 
 
 def test_words_are_counted_line_by_line():
@@ -86,7 +86,7 @@ def test_words_are_counted_line_by_line():
 def test_the_words_that_are_counted_fit_and_one_more_would_not(text, width, height):
     room = {"width": width, "measure": typewriter}
     words = text.split()
-    fitting = words_that_fit(Styled(text), height_=height, **room)
+    fitting = words_that_fit(Styled(text), height=height, **room)
     if fitting:
         assert height_at(Styled(" ".join(words[:fitting])), 12, **room) <= height
     if fitting < len(words):
@@ -94,13 +94,13 @@ def test_the_words_that_are_counted_fit_and_one_more_would_not(text, width, heig
 
 
 def test_a_text_that_fills_its_box_to_the_point_fits():
-    setting = fit(Styled("abc abc"), width=42, height_=12, measure=typewriter)
+    setting = fit(Styled("abc abc"), width=42, height=12, measure=typewriter)
     assert (setting.size, len(setting.lines)) == (12, 1)
 
 
 def test_a_blank_line_of_the_teachers_has_its_height_and_no_width():
     # "i" is half an em: 30 points hold 60, and 56 is the next size of the ladder
-    setting = fit(Styled("i\n\ni"), width=30, height_=500, measure=typewriter)
+    setting = fit(Styled("i\n\ni"), width=30, height=500, measure=typewriter)
     assert [plain(line) for line in setting.lines] == ["i", "", "i"]
     assert (setting.size, setting.widths) == (56, (28, 0, 28))
 
@@ -138,19 +138,19 @@ def test_a_title_too_long_is_cut_between_words_where_most_of_it_is_left(text, le
 @pytest.mark.parametrize("strong", [True, False])
 def test_the_strong_weight_is_measured_by_its_own_widths(strong):
     width = 8 * (0.6 if strong else 0.5) * 40
-    setting = fit(Styled("bivalves", strong), width=width, height_=500, measure=typewriter)
+    setting = fit(Styled("bivalves", strong), width=width, height=500, measure=typewriter)
     assert setting.size == 40
 
 
 def test_no_text_is_larger_than_the_most_that_is_asked_for():
     def size(most):
-        return fit(Styled("crab"), width=900, height_=900, measure=typewriter, most=most).size
+        return fit(Styled("crab"), width=900, height=900, measure=typewriter, most=most).size
 
     assert [size(200), size(66), size(65)] == [150, 66, 56]
 
 
 def lines_at(text, width, height=500):
-    setting = fit(Styled(text), width=width, height_=height, measure=typewriter, most=40)
+    setting = fit(Styled(text), width=width, height=height, measure=typewriter, most=40)
     return setting.size, [plain(line) for line in setting.lines]
 
 
