@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from decks.layout.flow import Block
 from decks.layout.frame import Curve, Frame, Line, Placed, Thing
 from decks.press.handouts.forms.plan import Heading, Plan
-from decks.press.handouts.forms.writing import KAPPA, PAD, detail, heading_words, parted, straight
+from decks.press.handouts.forms.writing import PAD, detail, heading_words, parted, straight
+from decks.press.operators import CIRCLE
 from decks.press.type.setting import gap, paragraph, under_one_another
 
 BETWEEN = 10.0
@@ -75,7 +76,7 @@ def _arch(x: float, width: float, height: float) -> Curve:
 
 
 def _rounded(x: float, width: float, height: float) -> tuple[tuple[float, float], ...]:
-    right, near = x + width, RADIUS * (1 - KAPPA)
+    right, near = x + width, RADIUS * (1 - CIRCLE)
     left_top, right_top = (x, height - RADIUS), (right - RADIUS, height)
     return (
         (x, 0),
@@ -107,7 +108,7 @@ def _strip(row: Sequence[Heading], plan: Plan, each: float, place: int, count: i
 def _feet(across: int, each: float, width: float) -> Frame:
     """Return the round feet of the columns."""
     things: list[Thing] = []
-    near = RADIUS * (1 - KAPPA)
+    near = RADIUS * (1 - CIRCLE)
     for n in range(across):
         x = n * (each + BETWEEN)
         right = x + each

@@ -10,9 +10,6 @@ from decks.press.type.setting import gap, line_of, paragraph, under_one_another
 
 Point: TypeAlias = tuple[float, float]
 T = TypeVar("T")
-KAPPA = 0.5523
-"""The controls of a cubic curve that comes nearest a quarter of a circle, by its radius."""
-
 PAD = 10.0
 RING = 5.0
 
