@@ -97,7 +97,7 @@ def closing(seen: Seen, pages: Path | None) -> str:
 
 
 def as_json(seen: Seen, pages: Path | None) -> str:
-    """Return all of it as one JSON document; the README lists its fields."""
+    """Return all of it as one JSON document; the README says what it holds."""
     document = {
         "deck": {"title": seen.deck.recipe.title, "number": seen.deck.number},
         "findings": [report.finding_record(finding) for finding in seen.marks.findings],
