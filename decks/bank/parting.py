@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from cards.answers import accepted, answered
 from cards.item import Item, Kind
 from decks.bank.apart import spread
+from decks.evenly import even_sizes
 
 # a bank that mixes names, numbers and sentences gives its answers away by their form
 _ORDER = (Kind.VOCABULARY, Kind.QUESTION, Kind.FACT, Kind.DETAIL)
@@ -34,7 +35,7 @@ def _groups(items: Sequence[Item]) -> list[list[Item]]:
 
 
 def _spread(group: Sequence[Item], most: int) -> list[list[Item]]:
-    rooms = _rooms(len(group), most)
+    rooms = even_sizes(len(group), -(-len(group) // most))
     parts: list[list[Item]] = []
     while rooms:
         some, rooms = rooms[:_TOGETHER], rooms[_TOGETHER:]
@@ -42,11 +43,6 @@ def _spread(group: Sequence[Item], most: int) -> list[list[Item]]:
         spread_over = spread(_rivals(items), some)
         parts += [[items[item] for item in sorted(part)] for part in spread_over]
     return parts
-
-
-def _rooms(count: int, most: int) -> list[int]:
-    parts = -(-count // most)
-    return [count // parts + (number < count % parts) for number in range(parts)]
 
 
 def _rivals(group: Sequence[Item]) -> list[set[int]]:

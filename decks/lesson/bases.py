@@ -9,6 +9,7 @@ from msgspec.structs import replace
 
 from cards.item import Item, folded
 from decks.dealing import ShareOf, deal_shares, share_by_level
+from decks.evenly import evenly
 
 BASES = 8
 """About as many bases as a room has walls for, and a class can watch; our own judgement."""
@@ -35,13 +36,11 @@ def rising_sets(
     sets: int,
     generator: random.Random,
     share_of: ShareOf = share_by_level,
-) -> list[list[Item]]:
+) -> list[Sequence[Item]]:
     """Return sets of one size or one more, each at least as hard as the one before it."""
     rising = generator.sample(list(items), len(items))
     rising.sort(key=lambda item: -share_of(item))
-    each, more = divmod(len(rising), sets)
-    ends = [n * each + min(n, more) for n in range(sets + 1)]
-    return [rising[start:end] for start, end in pairwise(ends)]
+    return evenly(rising, sets)
 
 
 def at_bases(sets: Sequence[Sequence[Item]]) -> list[list[Item]]:

@@ -1,12 +1,6 @@
 """Who writes a team's answer: a roster of seats, so that nobody's name is needed."""
 
 
-def team_sizes(students: int, teams: int) -> tuple[int, ...]:
-    """Return how many students each team has: one more at most, and in the first teams."""
-    each, more = divmod(students, teams)
-    return tuple(each + (n < more) for n in range(teams))
-
-
 def writers(seats: int, questions: int) -> tuple[int, ...]:
     """Return the seat, counted from 1, that writes at each question.
 

@@ -3,9 +3,10 @@
 from collections.abc import Sequence
 
 from decks.deck import Deck
+from decks.evenly import even_sizes
 from decks.layout.flow import Block
 from decks.layout.frame import Frame, Line, Text
-from decks.lesson.writers import team_sizes, writers
+from decks.lesson.writers import writers
 from decks.press.teacher.keys import title_block
 from decks.press.type.setting import (
     BODY,
@@ -37,7 +38,7 @@ HOW = (
 
 def seats(deck: Deck, width: float) -> list[Block]:
     """Return the roster: for each size of team, the seat that writes at each question."""
-    sizes = team_sizes(deck.recipe.students, len(deck.recipe.teams))
+    sizes = even_sizes(deck.recipe.students, len(deck.recipe.teams))
     names = [team.name for team in deck.recipe.teams]
     by_size = {
         size: [name for name, own in zip(names, sizes, strict=True) if own == size]

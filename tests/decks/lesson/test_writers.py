@@ -3,11 +3,10 @@
 from collections import Counter
 from itertools import pairwise
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from decks.lesson.writers import team_sizes, writers
+from decks.lesson.writers import writers
 
 
 @given(st.integers(1, 30), st.integers(0, 100))
@@ -33,18 +32,3 @@ def test_a_team_of_one_writes_each_time():
 def test_in_rounds_as_long_as_the_team_is_large_the_first_question_goes_to_another_seat():
     roster = writers(6, 36)
     assert sorted(roster[::6]) == [1, 2, 3, 4, 5, 6]
-
-
-@pytest.mark.parametrize(
-    ("students", "teams", "sizes"),
-    [
-        (24, 4, (6, 6, 6, 6)),
-        (26, 4, (7, 7, 6, 6)),
-        (4, 4, (1, 1, 1, 1)),
-        (3, 4, (1, 1, 1, 0)),
-        (31, 12, (3,) * 7 + (2,) * 5),
-    ],
-)
-def test_teams_differ_by_one_student_at_most_and_the_first_have_one_more(students, teams, sizes):
-    assert team_sizes(students, teams) == sizes
-    assert sum(sizes) == students

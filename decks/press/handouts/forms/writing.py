@@ -1,9 +1,9 @@
 """Lines and boxes to write in, with their labels."""
 
 from collections.abc import Sequence
-from itertools import pairwise
 from typing import TypeAlias, TypeVar
 
+from decks.evenly import evenly
 from decks.layout.frame import Box, Curve, Frame, Line, Placed
 from decks.press.handouts.guide_type import GuideType
 from decks.press.type.setting import gap, line_of, paragraph, under_one_another
@@ -101,7 +101,4 @@ def bend(start: Point, end: Point) -> Curve:
 
 def parted(things: Sequence[T], most: int) -> list[Sequence[T]]:
     """Part a sequence into as few pieces of at most so many as can be, as even as can be."""
-    count = max(1, -(-len(things) // most))
-    each, more = divmod(len(things), count)
-    ends = [n * each + min(n, more) for n in range(count + 1)]
-    return [things[start:end] for start, end in pairwise(ends)]
+    return evenly(things, max(1, -(-len(things) // most)))

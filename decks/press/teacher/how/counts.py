@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from decks.deck import Deck
+from decks.evenly import even_sizes
 from decks.layout.page import FOLDED
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
@@ -46,8 +47,8 @@ def span(first: int, last: int) -> str:
 
 def a_team(deck: Deck) -> tuple[int, int]:
     """Return how many students a team has, at the least and at the most: at least one each."""
-    each, more = divmod(deck.recipe.students, len(deck.recipe.teams))
-    return max(1, each), max(1, each + bool(more))
+    sizes = even_sizes(deck.recipe.students, len(deck.recipe.teams))
+    return max(1, sizes[-1]), max(1, sizes[0])
 
 
 def every_team(deck: Deck) -> str:
