@@ -11,6 +11,7 @@ from decks.dealing.even import Range, even_ranges
 from decks.dealing.lot import Counts, draw
 from decks.dealing.model import Limit, Model
 from decks.dealing.solving import solve
+from decks.evenly import even_sizes
 
 _LOTS = 2  # how often levels and topics are settled anew before kinds are modelled
 _BEFORE_KIND = ("cards", "level", "topic")
@@ -186,6 +187,5 @@ def _refined(table: Table, coarse: Table, counts: Counts) -> Counts:
 def _in_turn(table: Table) -> Counts:
     """Deal the free items round the table, whatever the teams have: a deal to begin with."""
     teams = len(table.pinned)
-    return tuple(
-        tuple(free // teams + (team < free % teams) for free in table.free) for team in range(teams)
-    )
+    shares = [even_sizes(free, teams) for free in table.free]
+    return tuple(tuple(share[team] for share in shares) for team in range(teams))
