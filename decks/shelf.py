@@ -38,7 +38,7 @@ def next_number(shelf: Path, after: int = 0) -> int:
 
     Raises `UnusableFileError` where the shelf may not be looked into.
     """
-    with _told(shelf):
+    with _explained(shelf):
         names = {entry.name for entry in shelf.iterdir()} if shelf.exists() else set()
     taken = [int(name) for name in names if is_number(name)]
     number = max([*taken, after]) + 1
@@ -55,7 +55,7 @@ def put(shelf: Path, number: int, files: Mapping[str, bytes]) -> Path:
     `UnusableFileError` where the files cannot be written; nothing is left behind then.
     """
     place = shelf / _name(number)
-    with _told(shelf), _made(shelf), unfinished(shelf) as aside:
+    with _explained(shelf), _made(shelf), unfinished(shelf) as aside:
         folder = aside / place.name
         folder.mkdir()
         for name, content in files.items():
@@ -97,7 +97,7 @@ def _made(shelf: Path) -> Iterator[None]:
 
 
 @contextmanager
-def _told(shelf: Path) -> Iterator[None]:
+def _explained(shelf: Path) -> Iterator[None]:
     """Turn what the system says into a line that says what to do."""
     try:
         yield

@@ -72,11 +72,11 @@ class _Search:
         last = len(self.palette) - self.count + len(chosen)
         for index in range(start, last + 1):
             ink = self.palette[index]
-            least = min([worst, *(self._told(ink, other) for other in (*self.given, *chosen))])
+            least = min([worst, *(self._apart(ink, other) for other in (*self.given, *chosen))])
             if least > self.reached:
                 self._extend((*chosen, ink), least, index + 1)
 
-    def _told(self, one: str, other: str) -> float:
+    def _apart(self, one: str, other: str) -> float:
         return min(apart(one, other), apart_in_grey(one, other) if self.in_grey else 1)
 
 

@@ -95,7 +95,7 @@ def _write(folder: Path, printers: Iterable[Printer]) -> None:
     ordered = sorted(printers, key=lambda one: folded(one.name))
     document = {"format": FORMAT, "printers": [_record(one) for one in ordered]}
     data = (json.dumps(document, indent=2, ensure_ascii=False) + "\n").encode()
-    with _told(folder):
+    with _explained(folder):
         unfinished, name = tempfile.mkstemp(dir=folder, prefix=f".{FILE}-")
         try:
             with open(unfinished, "wb") as file:  # noqa: PTH123 (it is a descriptor)
@@ -112,14 +112,14 @@ def _write(folder: Path, printers: Iterable[Printer]) -> None:
 @contextmanager
 def _alone(folder: Path) -> Iterator[None]:
     """Make the folder, and let nobody else write the file between reading and writing it."""
-    with _told(folder):
+    with _explained(folder):
         folder.mkdir(parents=True, exist_ok=True)
         with held(folder / HOLD):
             yield
 
 
 @contextmanager
-def _told(folder: Path) -> Iterator[None]:
+def _explained(folder: Path) -> Iterator[None]:
     """Turn what the system says into a line that says what to do."""
     try:
         yield

@@ -20,7 +20,7 @@ def lesson_record(deck: Deck) -> dict[str, Any] | None:
         return {"rounds": [[_call(call) for call in called] for called in lesson.rounds]}
     if isinstance(lesson, Bases):
         hands = zip(deck.hands, lesson.sets, strict=True)
-        return {"sets": [_told(items, _labels(hand)) for hand, items in hands]}
+        return {"sets": [_labels_of(items, _labels(hand)) for hand, items in hands]}
     if isinstance(lesson, Telling):
         owned = zip(map(_labels, deck.hands), lesson.stories, strict=True)
         return {"stories": [[_story(one, labels) for one in mine] for labels, mine in owned]}
@@ -36,7 +36,7 @@ def _labels(hand: Sequence[Card]) -> Labels:
     return {card.item: card.label for card in hand}
 
 
-def _told(items: Sequence[Item], labels: Labels) -> list[str]:
+def _labels_of(items: Sequence[Item], labels: Labels) -> list[str]:
     return [labels[item] for item in items]
 
 
@@ -44,7 +44,7 @@ def _story(story: Story, labels: Labels) -> dict[str, Any]:
     return {
         "topic": story.topic,
         "headings": [
-            {"heading": heading, "cards": _told(details, labels)}
+            {"heading": heading, "cards": _labels_of(details, labels)}
             for heading, details in story.headings
         ],
     }

@@ -90,20 +90,20 @@ class Album(Struct):
         return self.seen[name]
 
     def _read(self, name: str) -> Picture:
-        told = _told(name, self.table[name]) if name in self.table else None
-        if told and not self.opened:
-            return told
+        recorded = _recorded(name, self.table[name]) if name in self.table else None
+        if recorded and not self.opened:
+            return recorded
         path = self.folder / name
         try:
             found = picture_in(bytes_of(path), may_be_blank=True)
         except UnusablePictureError as error:
             raise DamagedRecordError(path, error.wrong) from error
-        if file_of(found) != name or (told and found != replace(told, data=found.data)):
+        if file_of(found) != name or (recorded and found != replace(recorded, data=found.data)):
             raise DamagedRecordError(path, "is not the picture that was printed")
         return found
 
 
-def _told(name: str, record: object) -> Picture:
+def _recorded(name: str, record: object) -> Picture:
     """Return a picture without its bytes."""
     given = mapping(record)
     digest, alpha = text(given["sha256"]), given["alpha"]

@@ -25,7 +25,7 @@ def card_files(
     """
     pictures = _pictures(deck, grid, stacks)
     return {
-        f"{name}.pdf": leaf_pdf(deck, grid, _told_of(pages, tell), name, pictures)
+        f"{name}.pdf": leaf_pdf(deck, grid, _telling(pages, tell), name, pictures)
         for name, pages in _pages(deck, grid, stacks).items()
     }
 
@@ -55,7 +55,7 @@ def backs_in_order(deck: Deck, runs: Sequence[Sequence[Leaf]]) -> list[Frame]:
     return [leaf.back for leaf in ordered if leaf.back]
 
 
-def _told_of(pages: Iterable[Frame], tell: Tell) -> Iterator[Frame]:
+def _telling(pages: Iterable[Frame], tell: Tell) -> Iterator[Frame]:
     for number, page in enumerate(pages, start=1):
         tell(f"Drawing page {number} of cards")
         yield page

@@ -77,7 +77,7 @@ def score_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
     if not ways:
         return []
     plan = _plan(deck, ways, width)
-    title = title_block("Score sheet", _told(ways, plan), width)
+    title = title_block("Score sheet", _subtitle(ways, plan), width)
     head = _head(plan)
     blocks = [title, Block(head, space=16, with_next=True)]
     for number, calls in enumerate(called.rounds):
@@ -98,7 +98,7 @@ def ways_of(points: Points) -> tuple[Way, ...]:
     return tuple(way for way in ways if way.points)
 
 
-def _told(ways: Sequence[Way], plan: Plan) -> str:
+def _subtitle(ways: Sequence[Way], plan: Plan) -> str:
     alike = len({way.points for way in ways}) == 1 and ways[0].points == 1
     meanings = ", ".join(
         f"{way.letter} {way.meaning}{'' if alike else f' ({way.points})'}" for way in ways

@@ -44,7 +44,7 @@ def seats(deck: Deck, width: float) -> list[Block]:
         size: [name for name, own in zip(names, sizes, strict=True) if own == size]
         for size in sorted(set(sizes) - {0}, reverse=True)
     }
-    title = title_block("Whose turn it is to write", _told(by_size, sizes), width)
+    title = title_block("Whose turn it is to write", _subtitle(by_size, sizes), width)
     blocks = [title, Block(paragraph(HOW, width, BODY), space=10)]
     roster = {size: writers(size, len(deck.cards)) for size in by_size}
     first = 0
@@ -56,7 +56,7 @@ def seats(deck: Deck, width: float) -> list[Block]:
     return blocks
 
 
-def _told(by_size: dict[int, list[str]], sizes: Sequence[int]) -> str:
+def _subtitle(by_size: dict[int, list[str]], sizes: Sequence[int]) -> str:
     """Say how large the teams are, and which have one more."""
     count = counted(sum(sizes), "student")
     if len(by_size) == 1 and 0 not in sizes:
