@@ -4,6 +4,7 @@ An item is told by its key, which is made of its prompt and its answer: a row th
 edited elsewhere, keeps its history.
 """
 
+from errno import ENAMETOOLONG
 from pathlib import Path
 
 from msgspec import Struct
@@ -71,6 +72,11 @@ def _folders(shelf: Path) -> list[Path]:
             if entry.is_dir() and not entry.name.startswith(".") and _may_be_deck(entry)
         ]
     except OSError as error:
+        if error.errno == ENAMETOOLONG:
+            raise UnusableFileError(
+                f"The folder “{shelf.name}” would have too long a name. Give the workbook a "
+                "shorter one."
+            ) from error
         raise UnusableFileError(
             f"The earlier decks in {shelf} could not be looked at: {error.strerror or error}. "
             "Let the folder be read, or choose another with --out."

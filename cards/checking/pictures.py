@@ -39,7 +39,11 @@ def missing_picture(content: Content) -> Iterator[Remark]:
 
 def _pictures_in(folder: Path) -> list[str]:
     try:
-        return sorted(file.name for file in folder.iterdir() if file.suffix.lower() in SUFFIXES)
+        return sorted(
+            file.name
+            for file in folder.iterdir()
+            if file.suffix.lower() in SUFFIXES and is_beside(file.name, folder)
+        )
     except OSError:
         return []
 

@@ -41,6 +41,14 @@ _OF_TEXTS: Mapping[Doubt, _Doubtful] = {
         "Mend the formula, or write the text itself.",
         Severity.ERROR,
     ),
+    Doubt.NO_TEXT: _Doubtful(
+        "no-text",
+        "This cell holds no text and no formula: the file has only {text} for it, as for a picture "
+        "placed in a cell, and such cannot be read.",
+        "Write the text itself; a picture goes over the cells of its row, or its file's name into "
+        "a column headed Picture.",
+        Severity.ERROR,
+    ),
     Doubt.TOO_NARROW: _Doubtful(
         "column-too-narrow",
         "{quoted} is what spreadsheet programs write of a number or date whose column is too "

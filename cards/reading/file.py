@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from errno import ENAMETOOLONG
 from os import fstat
+from os.path import lexists
 from pathlib import Path
 
 from cards.content import Content
@@ -134,6 +135,11 @@ def _refusal(path: Path, error: OSError) -> str:
 
 def _not_there(path: Path) -> str:
     folder = path.parent
+    if lexists(path):
+        return (
+            f"{path.name} only points to a file that is not there any more. "
+            "Name the file itself, where it is now."
+        )
     near = near_miss(path.name, _names_in(folder))
     hint = f"Did you mean {near}?" if near else "Check the name and the folder."
     return f"There is no file {path.name} in {folder.resolve().name or folder}. {hint}"

@@ -21,7 +21,9 @@ _NUMBER_BEFORE = re.compile(r"\A\(?\d{1,2}[.)]\s*(?=[^\W\d_])")
 
 def key(text: str) -> str:
     """Return a heading as it is compared: no case, accents, spaces, marks, or text in brackets."""
-    return "".join(filter(str.isalnum, unaccented(_BRACKETED.sub("", text))))
+    bare = _BRACKETED.sub("", text)
+    # “[Question]” is in brackets itself
+    return "".join(filter(str.isalnum, unaccented(bare if bare.strip() else text)))
 
 
 def unaccented(text: str) -> str:

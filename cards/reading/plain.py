@@ -10,7 +10,8 @@ from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.item import Kind
 from cards.place import Place, column_letters
-from cards.reading.columns import Columns
+from cards.reading.columns import BACKS, FRONTS, Columns
+from cards.reading.headings import role_of
 from cards.reading.row_numbers import numbers_rows
 from cards.reading.table import Table
 
@@ -74,10 +75,15 @@ def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
 
 
 def _may_be_headings(table: Table, columns: Columns) -> bool:
-    """Say whether two short texts that begin with capitals stand above several rows."""
+    """Say whether two short texts stand above several rows that begin with capitals.
+
+    Where one of them is a known heading, capitals are not asked for: `question,ans`.
+    """
     if len(table.rows) < _ROWS_BELOW_HEADINGS:
         return False
     sides = [table.rows[0].text(side) for side in (columns.prompt, columns.answer)]
+    if all(sides) and any(role_of(side) in FRONTS | BACKS for side in sides):
+        return True
     return all(
         side[:1].isupper() and len(side.split()) <= _WORDS_OF_A_HEADING and side[-1:].isalpha()
         for side in sides

@@ -20,6 +20,8 @@ if TYPE_CHECKING:
 
 _GENERAL = "General"
 _FORMULA, _ERROR, _DATE = "f", "e", "d"
+# What is stored of a picture placed in a cell, and of other values of newer programs.
+_OF_A_PICTURE = "#VALUE!"
 # The type that openpyxl leaves on a formula whose stored value is a text without characters.
 _EMPTY_TEXT = "str"
 
@@ -89,7 +91,8 @@ def _seen(cell: Any, stored: Any) -> tuple[str, Spans, Doubt | None]:  # noqa: A
     value = unescaped(stored.value) if isinstance(stored.value, str) else stored.value
     text = clean(shown(value, _format_of(stored)))
     if stored.data_type == _ERROR or (isinstance(value, float) and not isfinite(value)):
-        return text, (), Doubt.ERROR_VALUE
+        in_cell = cell.data_type == _ERROR and text == _OF_A_PICTURE
+        return text, (), Doubt.NO_TEXT if in_cell else Doubt.ERROR_VALUE
     if is_error_value(text):
         return text, (), Doubt.ERROR_VALUE if cell.data_type == _FORMULA else Doubt.ERROR_TEXT
     if not text and not _is_blank(value):

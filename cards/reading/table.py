@@ -40,6 +40,7 @@ class Doubt(Enum):
 
     NO_VALUE = auto()
     ERROR_VALUE = auto()
+    NO_TEXT = auto()
     ERROR_TEXT = auto()
     TOO_NARROW = auto()
     DATE = auto()
@@ -52,7 +53,7 @@ class Doubt(Enum):
     MERGED = auto()
 
 
-UNREADABLE = frozenset({Doubt.NO_VALUE, Doubt.ERROR_VALUE, Doubt.TOO_NARROW})
+UNREADABLE = frozenset({Doubt.NO_VALUE, Doubt.ERROR_VALUE, Doubt.NO_TEXT, Doubt.TOO_NARROW})
 """What leaves a cell without a text that its teacher meant."""
 
 

@@ -14,12 +14,13 @@ HEADINGS: Mapping[str, Mapping[Role, str]] = {
         Role.WORD: "word, term, vocabulary, vocabulary word, vocab, vocab word, key word, "
         "key term, headword, new word, spelling word, word or phrase, word phrase, term or phrase",
         Role.MEANING: "meaning, definition, clue, definition or clue, clue or definition, "
-        "description, explanation, translation, gloss, what it means, word meaning",
+        "description, explanation, translation, gloss, what it means, word meaning, def",
         Role.PROMPT: "prompt, front, front of card, front side, cue, side 1, side a, statement, "
         "fact, card front, stem, sentence",
         Role.QUESTION: "question, ask, q, problem, sum, exercise question, question text",
         Role.ANSWER: "answer, solution, back, back of card, back side, response, reply, side 2, "
-        "side b, a, card back, result, right answer, correct answer, answer key",
+        "side b, a, card back, result, right answer, correct answer, answer key, ans, answer text, "
+        "correct response, expected answer, model answer",
         Role.HEADING: "heading, head, main idea, main heading, idea",
         Role.DETAIL: "detail, supporting detail, supporting fact, evidence",
         Role.TOPIC: "topic, unit, theme, category, section, chapter, lesson, subject, subtopic, "

@@ -13,6 +13,7 @@ from decks.recipe import Activity
 TALLY_SHEET = "Tally"
 SCORE_SHEET = "Score"
 GUIDES_TITLE = "Marked study guides"
+TALLY_TITLE = "What was right"
 LONGEST_TEXT = 64
 """How much of what a card says tells it from others in a row."""
 

@@ -1,6 +1,7 @@
 """Pictures made ready for the press: as many dots as paper shows, and nothing but the picture."""
 
 from collections.abc import Iterable, Iterator, Mapping
+from contextlib import ExitStack
 from importlib.resources import as_file, files
 from io import BytesIO
 from typing import TYPE_CHECKING
@@ -11,9 +12,11 @@ from cards.finding import FairdealError, UnusablePictureError
 from cards.picture import Picture, PictureKind
 from decks.layout.frame import Frame, Image, Placed
 from decks.layout.units import POINTS_PER_INCH
-from decks.press.type.plain import REGULAR, STRONG
+from decks.press.type.plain import is_plain
 
 if TYPE_CHECKING:
+    from importlib.resources.abc import Traversable
+
     from PIL.Image import Image as Pixels
     from reportlab.lib.utils import ImageReader
 
@@ -96,13 +99,14 @@ def _drawn(printed: Printed) -> "Pixels":
     """Draw a drawing. Its letters are set in the cards' typeface, the same on every machine."""
     from cards.reading.pictures.drawn import drawn  # noqa: PLC0415 (for decks with drawings only)
 
-    with as_file(files("fontpkg_fira_sans") / "files") as folder:
+    with ExitStack() as opened:
+        faces = [opened.enter_context(as_file(face)) for face in _faces_for(printed.picture)]
         try:
             png = drawn(
                 printed.picture.data,
                 width=_dots(printed.width, FINEST_DRAWN),
                 height=_dots(printed.height, FINEST_DRAWN),
-                font_files=[str(folder / f"{name}.ttf") for name in (REGULAR, STRONG)],
+                font_files=[str(path) for path in faces],
                 font_family=_FAMILY,
                 sans_serif_family=_FAMILY,
                 serif_family=_FAMILY,
@@ -110,6 +114,15 @@ def _drawn(printed: Printed) -> "Pixels":
         except UnusablePictureError as error:
             raise FairdealError(f"A drawing on a card {error.wrong}. {error.mend}") from error
     return _opened(png)
+
+
+def _faces_for(drawing: Picture) -> list["Traversable"]:
+    """Return the files of Fira Sans, and of all faces where a drawing may have other letters."""
+    from decks.press.script.faces import FIRA, SOURCES  # noqa: PLC0415 (as above)
+
+    sources = [FIRA] if is_plain(drawing.data.decode().replace("\n", "")) else SOURCES
+    names = dict.fromkeys((s.package, name) for s in sources for name in (s.regular, s.strong))
+    return [files(package) / "files" / name for package, name in names]
 
 
 def _opened(data: bytes) -> "Pixels":

@@ -3,6 +3,7 @@
 A run has a minute; unbounded, each of these took longer, or would have for ever.
 """
 
+import csv
 import os
 import random
 import subprocess
@@ -143,3 +144,13 @@ def run(folder, *words):
     assert ran.peak < MOST_BYTES
     assert "Traceback" not in ran.warned
     return ran
+
+
+@pytest.mark.parametrize("line", ["x\n", "\u05d01", "tide "])
+def test_cells_full_to_the_brim_are_dealt_with_in_seconds(tmp_path, line):
+    path = tmp_path / "w.csv"
+    with path.open("w", encoding="utf-8", newline="") as file:
+        rows = csv.writer(file)
+        rows.writerow(["Question", "Answer"])
+        rows.writerows([f"{n} {line * (32_000 // len(line))}", f"word{n}"] for n in range(60))
+    run(tmp_path, "check", path)

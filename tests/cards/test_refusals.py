@@ -131,6 +131,12 @@ def test_a_missing_file_is_told_of_with_the_one_that_was_meant(tmp_path: Path) -
     assert "There is no file shore.xls " in refusal(tmp_path / "shore.xls")
 
 
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="no links here")
+def test_a_link_that_leads_nowhere_is_told_of(tmp_path: Path) -> None:
+    (tmp_path / "shore.csv").symlink_to(tmp_path / "gone.csv")
+    assert "shore.csv only points to a file that is not there" in refusal(tmp_path / "shore.csv")
+
+
 def test_a_missing_folder_is_told_of(tmp_path: Path) -> None:
     assert "There is no file" in refusal(tmp_path / "nowhere" / "shore.xlsx")
 

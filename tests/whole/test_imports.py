@@ -29,7 +29,8 @@ print(json.dumps(sorted(sys.modules)))
 def loaded_by(tmp_path):
     """Return what the command loads, run in a folder with the same words in two files."""
     fill({"Vocabulary": WORDS}).save(tmp_path / "w.xlsx")
-    lines = "\n".join(",".join(row) for row in WORDS)
+    # one prompt has two lines
+    lines = "\n".join(",".join(row) for row in [*WORDS, ["ebb", '"the tide\ngoes out"']])
     (tmp_path / "w.csv").write_text(f"{lines}\n", encoding="utf-8")
 
     def run(*arguments):

@@ -40,6 +40,8 @@ _ROW = re.compile(rb"<(?:\w+:)?row[\s/>]")
 _ROW_NUMBER = re.compile(rb"""<(?:\w+:)?row\s[^<>]*?\br\s*=\s*["'](\d{1,7})["']""")
 # Some programs write such a text as a value; openpyxl looks for it elsewhere.
 _INLINE_VALUE = re.compile(rb"""(["'])inlineStr(["'][^<>]*>\s*<(?:\w+:)?v>)""")
+# Some programs write what is true in words; openpyxl reads figures only.
+_TRUTH = re.compile(rb"""(["']b["'][^<>]*>\s*<(?:\w+:)?v>)\s*(true|false)\s*(?=<)""", re.IGNORECASE)
 _RUN = re.compile(rb"<(?:\w+:)?r>")
 MOST_RUNS = 50_000
 # These are looked at cell by cell, however far they reach.
@@ -73,6 +75,7 @@ class _Rows(Struct):
         """Keep what is not blank in a piece of the rows; raise if that is too much."""
         lean = _FORMULA.sub(rb"<\1\2>", _BLANK_ROW.sub(b"", _BLANK_CELL.sub(b"", piece)))
         lean = _INLINE_VALUE.sub(rb"\1str\2", guarded(lean))
+        lean = _TRUTH.sub(_as_figure, lean)
         if _FAR_REACHING.search(lean) or _BELOW_ALL_TEXTS.search(lean):
             raise UnusableFileError(damaged(self.name))
         self.kept.append(lean)
@@ -90,6 +93,10 @@ class _Rows(Struct):
             raise too_many_rows(self.name)
         if self.counts["bytes"] > MOST_KEPT_BYTES or self.counts["runs"] > MOST_RUNS:
             raise too_large(self.name)
+
+
+def _as_figure(found: re.Match[bytes]) -> bytes:
+    return found[1] + (b"1" if found[2].lower() == b"true" else b"0")
 
 
 def lean_sheet(archive: Archive, part: str) -> bytes:

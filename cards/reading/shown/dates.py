@@ -46,6 +46,8 @@ def date_shown(serial: Decimal, section: Section) -> str:
 def _piece(time: _Time, tokens: Sequence[Token], i: int) -> str:
     token = tokens[i]
     letters = token.text.lower().partition(".")[0]
+    if token.mark is Mark.DATE and not letters:
+        return _part(time)
     if token.mark is Mark.DATE:
         as_minutes = letters in {"m", "mm"} and _is_minutes(tokens, i)
         return _WRITERS["minute" if as_minutes else letters[0]](time, len(letters))
@@ -98,8 +100,12 @@ def _minute(time: _Time, length: int) -> str:
 
 def _second(time: _Time, length: int) -> str:
     whole = f"{time.at.second:0{min(length, 2)}d}"
-    part = f"{time.seconds % 1:f}".partition(".")[2]
-    return f"{whole}.{part}" if time.places else whole
+    return f"{whole}{_part(time)}" if time.places else whole
+
+
+def _part(time: _Time) -> str:
+    """Return the part of a second, with the mark before it."""
+    return f"{time.seconds % 1:f}"[1:]
 
 
 _WRITERS: dict[str, Callable[[_Time, int], str]] = {

@@ -42,6 +42,7 @@ _PIECES = (
     (Mark.LITERAL, r"_(?P<skipped>.)"),
     (Mark.LITERAL, r"\*(?P<filled>.)"),
     (Mark.ELAPSED, r"\[(?P<elapsed>h+|m+|s+)\]"),
+    (Mark.DATE, r"(?<=s\])\.0+"),
     (Mark.CONDITION, r"\[(?P<condition>(?:<=|>=|<>|<|>|=)-?\d+(?:\.\d+)?)\]"),
     (Mark.LITERAL, r"\[\$(?P<currency>[^\]-]*)(?:-(?P<language>[0-9A-F]{1,8}))?[^\]]*\]"),
     (Mark.LITERAL, r"\[(?P<colour>[^\]]*)\]"),

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from msgspec import Struct, field
 
+from cards.content import Cell
 from cards.finding import Finding, Severity
 from cards.place import Place
 from cards.quoting import quoted
@@ -16,6 +17,29 @@ _NUMBER = re.compile(r"([-−–]?)(\d{1,9})(?:[.,](\d{1,9}))?")
 _THOUSANDS = 3
 _MARKS = {"0": 0, "1": 1}
 _SUMS = frozenset((*keys_of(TOTALS), *keys_of("all, altogether, all together, every")))
+_NO_NUMBER = {
+    Doubt.NO_VALUE: (
+        "formula-without-value",
+        "This formula has not been worked out, so its value is not known.",
+        "Open and save the file in your spreadsheet program, or write the number itself.",
+    ),
+    Doubt.ERROR_VALUE: (
+        "formula-with-fault",
+        "This formula comes to a fault, {}.",
+        "Mend the formula, or write the number itself.",
+    ),
+    Doubt.NO_TEXT: (
+        "not-a-count",
+        "This cell holds no number and no formula.",
+        "Write the number itself.",
+    ),
+    Doubt.MERGED: (
+        "mark-merged",
+        "This cell is merged with the one above it, so its row has no number of its own.",
+        "Part the merged cells, and write the number of each row.",
+    ),
+}
+"""What is found in a cell that holds no number of its own: code, what is wrong, and the mend."""
 
 
 class Sheet(Struct):
@@ -78,33 +102,13 @@ class Sheet(Struct):
 
     def _doubted(self, row: Row, column: int) -> bool:
         """Say whether a cell holds no number of its own, but what a formula or a merge left."""
-        place = self.place(row, column)
+        place, text = self.place(row, column), row.text(column)
         doubt = self.table.doubts.get(place)
-        if doubt is Doubt.NO_VALUE:
-            self.find(
-                "formula-without-value",
-                place,
-                row.text(column),
-                "This formula has not been worked out, so its value is not known.",
-                "Open and save the file in your spreadsheet program, or write the number itself.",
-            )
-        elif doubt is Doubt.ERROR_VALUE:
-            self.find(
-                "formula-with-fault",
-                place,
-                row.text(column),
-                f"This formula comes to a fault, {quoted(row.text(column))}.",
-                "Mend the formula, or write the number itself.",
-            )
-        elif doubt is Doubt.MERGED:
-            self.find(
-                "mark-merged",
-                place,
-                row.text(column),
-                "This cell is merged with the one above it, so its row has no number of its own.",
-                "Part the merged cells, and write the number of each row.",
-            )
-        return doubt in {Doubt.NO_VALUE, Doubt.ERROR_VALUE, Doubt.MERGED}
+        if doubt not in _NO_NUMBER:
+            return False
+        code, wrong, mend = _NO_NUMBER[doubt]
+        self.find(code, place, text, wrong.format(quoted(text)), mend)
+        return True
 
 
 def sums_up(name: str) -> bool:
@@ -121,3 +125,13 @@ def plain_label(text: str) -> str:
 def rows_below(table: Table, row: int) -> Iterator[Row]:
     """Yield the rows below one of a number."""
     return (each for each in table.rows if each.number > row)
+
+
+def titled_otherwise(table: Table, title: str, number: int) -> tuple[Cell, str] | None:
+    """Return the title of a sheet that was made for another deck, with that deck's number.
+
+    `number` is the number that it ought to have; a sheet without its title has lost it.
+    """
+    cell = next((cell for row in table.rows for cell in row.cells.values()), None)
+    found = re.fullmatch(rf"{title}: .* deck (\d{{1,5}})", cell.text, re.DOTALL) if cell else None
+    return (cell, found[1]) if cell and found and int(found[1]) != number else None

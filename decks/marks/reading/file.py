@@ -1,6 +1,6 @@
 """Marks from a deck's folder, from `marks.xlsx`, or from a CSV of the same shape."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from cards.finding import Finding, Severity, UnusableFileError, ranked
@@ -85,7 +85,8 @@ def _files(folder: Path, endings: Sequence[str]) -> list[Path]:
         and not path.name.startswith(".")
     ]
     exact = [_STEM + ending for ending in endings]
-    return sorted(found, key=lambda path: (path.name.casefold() not in exact, path.name))
+    order = {name: place for place, name in enumerate(exact)}
+    return sorted(found, key=lambda path: (order.get(path.name.casefold(), len(order)), path.name))
 
 
 def _not_read(path: Path) -> Finding:
@@ -100,17 +101,19 @@ def _not_read(path: Path) -> Finding:
 
 
 def _read(paths: Sequence[Path], deck: Deck) -> Marks:
-    read: list[Marks] = []
+    held: list[tuple[str, Marks]] = []
+    findings: list[Finding] = []
     for path in paths:
         tables, found = tables_of(path)
-        held = [marks for table in tables if (marks := _marks_of(table, deck)) is not None]
-        read += [Marks(findings=tuple(found)), *held]
-        if not held and not any(marks.findings for marks in read):
-            read.append(Marks(findings=(_no_marks(path),)))
+        read = [(table.name, marks) for table in tables if (marks := _marks_of(table, deck))]
+        findings += [*found, *[finding for _, marks in read for finding in marks.findings]]
+        if not read and not findings:
+            findings.append(_no_marks(path))
+        held += read
     return Marks(
-        tuple([count for marks in read for count in marks.counts]),
-        tuple([guide for marks in read for guide in marks.guides]),
-        ranked([finding for marks in read for finding in marks.findings]),
+        tuple([count for _, marks in held for count in marks.counts]),
+        tuple([guide for _, marks in held for guide in marks.guides]),
+        ranked([*findings, *_added_up(held)]),
     )
 
 
@@ -126,6 +129,22 @@ def _marks_of(table: Table, deck: Deck) -> Marks | None:
     counts = read_tally(sheet, head, deck) if head.is_tally else []
     guides = read_guides(sheet, head, deck) if deck.guides and not head.is_tally else []
     return Marks(tuple(counts), tuple(guides), tuple(sheet.findings))
+
+
+def _added_up(held: Sequence[tuple[str, Marks]]) -> Iterator[Finding]:
+    """Tell of each sheet, by name, whose marks are added to those of one before of its kind."""
+    tallies = [name for name, marks in held if any(count.tries for count in marks.counts)]
+    guides = [name for name, marks in held if marks.guides]
+    for what, names in (("tally", tallies), ("sheet of study guides", guides)):
+        for name in names[1:]:
+            yield Finding(
+                "sheet-twice",
+                Severity.WARNING,
+                Place(name),
+                "",
+                f"This is one more {what}: its marks were added to those of the one before.",
+                "Delete it if it is a copy that was made by mistake.",
+            )
 
 
 def _is_score_sheet(table: Table, deck: Deck) -> bool:

@@ -1,7 +1,5 @@
 """The marked study guides, read: a paper in each row, a blank in each column."""
 
-import re
-
 from msgspec import Struct, field
 
 from cards.finding import Severity
@@ -14,11 +12,9 @@ from decks.deck import Deck
 from decks.marks.forms import GUIDES_TITLE, Blank, blanks_of, guides_by_team
 from decks.marks.marked import MarkedGuide
 from decks.marks.matrix import Mark
-from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up
+from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up, titled_otherwise
 from decks.marks.reading.heads import Head, Role
 from decks.words import listed
-
-_TITLE = re.compile(rf"{GUIDES_TITLE}: .* deck (\d{{1,4}})", re.DOTALL)
 
 
 class _Papers(Struct):
@@ -50,17 +46,16 @@ def read_guides(sheet: Sheet, head: Head, deck: Deck) -> list[MarkedGuide]:
 
 def _is_of_another_deck(reading: _Papers) -> bool:
     """Say, and tell, whether the sheet was printed for another deck and has marks in it."""
-    cells = (cell for row in reading.sheet.table.rows for cell in row.cells.values())
-    title = next(cells, None)
-    found = _TITLE.fullmatch(title.text) if title else None
-    if not title or not found or int(found[1]) == reading.deck.number:
+    found = titled_otherwise(reading.sheet.table, GUIDES_TITLE, reading.deck.number)
+    if not found:
         return False
+    title, number = found
     if any(_is_filled(reading, row) for row in rows_below(reading.sheet.table, reading.head.row)):
         reading.sheet.find(
             "another-deck",
             title.place,
             title.text,
-            f"These guides are of deck {found[1]}, so their marks were not used.",
+            f"These guides are of deck {number}, so their marks were not used.",
             "Name the folder of the deck that they belong to.",
         )
     return True

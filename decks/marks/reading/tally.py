@@ -10,9 +10,9 @@ from cards.quoting import quoted
 from cards.reading.near import near_miss
 from cards.reading.table import Row
 from decks.deck import Deck
-from decks.marks.forms import TallyRow, tally_rows
+from decks.marks.forms import TALLY_TITLE, TallyRow, tally_rows
 from decks.marks.marked import Count
-from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up
+from decks.marks.reading.cells import Sheet, plain_label, rows_below, sums_up, titled_otherwise
 from decks.marks.reading.heads import Head, Role
 
 _SEVERAL = 2
@@ -55,7 +55,19 @@ def _cards(rows: Sequence[TallyRow]) -> _Cards:
 
 
 def _is_of_another_deck(tally: _Tally, rows: Sequence[Row]) -> bool:
-    """Say whether the rows show texts of cards, and not one of this deck's."""
+    """Say whether the sheet was made for another deck, or shows texts of cards and none of ours."""
+    found = titled_otherwise(tally.sheet.table, TALLY_TITLE, tally.deck.number)
+    if found:
+        title, number = found
+        if any(tally.head.text(row, role) for row in rows for role in (Role.TRIES, Role.RIGHT)):
+            tally.sheet.find(
+                "another-deck",
+                title.place,
+                title.text,
+                f"This tally is of deck {number}, so its marks were not used.",
+                "Name the folder of the deck that it belongs to.",
+            )
+        return True
     shown = {folded(text) for row in rows if (text := tally.head.text(row, Role.TEXT))}
     if len(shown) < _SEVERAL or not shown.isdisjoint(tally.cards.texts):
         return False

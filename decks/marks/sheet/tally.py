@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from cards.place import column_letters
 from decks.deck import Deck
-from decks.marks.forms import TALLY_SHEET, tally_rows
+from decks.marks.forms import TALLY_SHEET, TALLY_TITLE, tally_rows
 from decks.marks.sheet import cells
 from decks.marks.sheet.cells import HEADED
 from decks.marks.sheet.styles import SHARE, SUM_LABEL, result
@@ -30,7 +30,7 @@ _TAKEN = {
 def add_tally_sheet(book: Book, deck: Deck) -> None:
     """Add the tally of a deck: a row for each card, or for each item where all have the same."""
     sheet = book.add_sheet(TALLY_SHEET)
-    cells.top(sheet, f"What was right: {deck.name}", DIRECTIONS)
+    cells.top(sheet, f"{TALLY_TITLE}: {deck.name}", DIRECTIONS)
     headings = [("Card", 9.0), (deck.owner_word.capitalize(), 16.0), ("On the card", 66.0)]
     if deck.has_copies:
         del headings[1]

@@ -47,7 +47,7 @@ def shapes_of(grid: Grid, recipe: Recipe) -> tuple[Shape, Shape]:
 
 def shapes_to_read(grid: Grid, recipe: Recipe) -> list[Shape]:
     """Return the shapes of the sides that are printed and say more than whose the card is."""
-    printed = shapes_of(grid, recipe)[: 1 if recipe.sides is Sides.FRONTS else 2]
+    printed = shapes_of(grid, recipe)[: 1 if grid.sides is Sides.FRONTS else 2]
     return [shape for shape in printed if shape.shows is not Shows.OWNER]
 
 

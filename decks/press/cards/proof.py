@@ -13,6 +13,7 @@ from cards.place import Place
 from cards.quoting import quoted
 from decks.layout.grid import Grid
 from decks.press.cards.coarse import proofread_picture
+from decks.press.cards.drawings import proofread_drawing
 from decks.press.cards.faces import shapes_of
 from decks.press.cards.sizes import proofread_size
 from decks.press.type.fonts import unprintable
@@ -36,6 +37,7 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
         findings += _letters(item.answer, item.answer_place)
         findings += proofread_size(item, back, recipe)
         findings += proofread_picture(item, front)
+        findings += proofread_drawing(item)
         findings += _letters(item.topic, item.topic_place or item.prompt_place, "topic")
         for text, place in zip(item.also_right, item.also_right_places, strict=False):
             findings += _letters(text, place, "other right answer")

@@ -10,7 +10,7 @@ from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.place import Place
 from cards.quoting import quoted
-from decks.layout.fitting import LADDER, height_at, words_that_fit
+from decks.layout.fitting import LADDER, LEADING, height_at, words_that_fit
 from decks.layout.grid import Grid
 from decks.layout.prose import prose_of
 from decks.layout.runs import Styled
@@ -29,6 +29,12 @@ LARGER = {
     CardSize.FULL: " or choose a larger paper",
 }
 
+NARROWEST = 0.15
+"""Ems of a narrow letter, which marks that take no room go with: no text is narrower."""
+
+MOST_BREAKS = 20
+"""Who breaks a text into so many times the lines of its card has not done so by mistake."""
+
 
 class _Side(Struct, frozen=True):
     """What one side of a card says, where it stands in the file, and its room in points.
@@ -43,6 +49,13 @@ class _Side(Struct, frozen=True):
     height: float
     has_choices: bool
 
+    @property
+    def is_far_too_long(self) -> bool:
+        """Whether the text is so long that nobody need wait until it is worked out."""
+        lines = self.height / (LEADING * LADDER[-1]) + 1
+        letters = lines * self.width / (NARROWEST * LADDER[-1])
+        return len(self.styled.text) > letters or self.styled.text.count("\n") > MOST_BREAKS * lines
+
 
 def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding]:
     """Find a text that does not fit its side, or that is too small to be read from afar."""
@@ -50,9 +63,9 @@ def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding
         return
     place = item.prompt_place if shape.shows is Shows.PROMPT else item.answer_place
     styled = shown_on(item, shape)
-    setting = fit_face(item, shape)
     has_choices = shape.choices is Choices.SHOWN and not shape.back and bool(item.wrong)
     side = _Side(styled, place, shape.back, *text_room(item, shape), has_choices)
+    setting = None if side.is_far_too_long else fit_face(item, shape)
     if setting is None:
         yield _does_not_fit(side, recipe)
     elif setting.size < least_size(styled, recipe.read_from):
@@ -114,6 +127,8 @@ def _too_small(side: _Side, size: float, recipe: Recipe) -> Finding:
 
 def _what_would_do(side: _Side, size: float, do: str) -> str:
     """Say what would fit a side at a size; `do` is the verb for that."""
+    if side.is_far_too_long:
+        return "It is far too long: write it much shorter"
     styled = side.styled
     prose = prose_of(styled, measure)
     words = [word for line in prose for word in zip(line.texts, line.widths, strict=True)]

@@ -28,7 +28,7 @@ def letter_height(text: str, strong: bool = False) -> float:  # noqa: FBT001, FB
     is the height of x where there are small letters, else that of H; in a script without capitals
     it is the height of a plain letter. All are measured in the very font.
     """
-    if plain.is_plain(text):
+    if plain.is_plain(text.replace("\n", "")):
         small = any(map(str.islower, text))
         return plain.top_of("x" if small else "H", strong=strong)
     from decks.press.script.heights import least_height  # noqa: PLC0415 (loaded when it is needed)

@@ -75,6 +75,17 @@ def test_a_link_out_of_the_folder_is_not_followed_either(tmp_path):
     assert not is_beside("link.png", folder)
 
 
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="no links here")
+def test_what_is_no_picture_beside_the_workbook_is_not_offered_for_one(tmp_path):
+    folder = tmp_path / "unit"
+    (folder / "shell.png").mkdir(parents=True)
+    (tmp_path / "secret.png").write_bytes(b"")
+    (folder / "worm.png").symlink_to(tmp_path / "secret.png")
+    for name in ("shell.png", "worm.png"):
+        (finding,) = findings(folder, name)
+        assert "Did you mean" not in finding.mend
+
+
 # Unicode Standard Annex 15: the two forms are one text
 def test_a_name_is_found_however_its_accents_are_written(tmp_path):
     (tmp_path / "mare\u0301e.png").write_bytes(b"x")

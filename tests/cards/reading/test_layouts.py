@@ -74,6 +74,32 @@ def test_a_first_row_that_may_be_headings_makes_a_card_and_is_told_of(tmp_path: 
 
 
 @pytest.mark.parametrize(
+    "heads",
+    [
+        ["question", "ans"],
+        ["word", "def"],
+        ["prompt", "expected answer"],
+        ["[Question]", "[Answer]"],
+    ],
+)
+def test_headings_in_small_letters_or_brackets_are_headings(
+    tmp_path: Path, heads: list[str]
+) -> None:
+    content = read_sheets(tmp_path, {"Shore": [heads, *CAPITALS[1:]]})
+    assert [item.answer for item in content.items] in (
+        ["Paris", "Tokyo", "Lima"],
+        ["France", "Japan", "Peru"],
+    )
+    assert found(content) == []
+
+
+def test_half_a_known_heading_in_small_letters_makes_a_card_and_is_told_of(tmp_path: Path) -> None:
+    content = read_sheets(tmp_path, {"Shore": [["question", "resp"], *CAPITALS[1:]]})
+    assert len(content.items) == 4
+    assert found(content) == [("first-row-read", "Shore A1")]
+
+
+@pytest.mark.parametrize(
     "first",
     [["ebb", "the tide goes out"], ["Tides a day", 2], ["What ebbs?", "Tide"], ["Salt", "NaCl2"]],
 )

@@ -2,9 +2,11 @@
 
 import re
 from collections.abc import Callable
+from io import BytesIO
 from pathlib import Path
 
 import pytest
+import xlsxwriter
 from openpyxl import Workbook
 from openpyxl.comments import Comment
 from openpyxl.formatting.rule import CellIsRule
@@ -13,6 +15,7 @@ from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.datavalidation import DataValidation
 from openpyxl.worksheet.table import Table
 from support.packed import SHEET, pack, parts_of, sheet_xml, text_row
+from support.pictures import coded, photograph
 from support.workbooks import Sheets, fill
 
 from cards.checking import check
@@ -279,3 +282,26 @@ def test_a_number_beyond_all_numbers_is_amiss(tmp_path: Path) -> None:
     many = rows.replace("</c></row>", '</c><c r="B2"><v>1e999</v></c></row>')
     content = read(pack(tmp_path / "w.xlsx", parts | {SHEET: sheet_xml(many)}))
     assert ("error-value", "Facts B2") in codes(content)
+
+
+@pytest.mark.parametrize(("stored", "text"), [("true", "TRUE"), ("FALSE", "FALSE"), ("1", "TRUE")])
+def test_what_is_true_may_be_stored_in_words(tmp_path: Path, stored: str, text: str) -> None:
+    parts: dict[str, bytes] = parts_of({"Facts": HEADED})
+    rows = text_row(1, "Prompt", "Answer") + text_row(2, "Is it so?")
+    cell = f'</c><c r="B2" t="b"><v>{stored}</v></c></row>'
+    rows = cell.join(rows.rsplit("</c></row>", 1))
+    content = read(pack(tmp_path / "w.xlsx", parts | {SHEET: sheet_xml(rows)}))
+    assert [item.answer for item in content.items] == [text]
+
+
+def test_a_picture_placed_in_a_cell_is_not_taken_for_a_formula(tmp_path: Path) -> None:
+    path = tmp_path / "w.xlsx"
+    with xlsxwriter.Workbook(path) as book:
+        sheet = book.add_worksheet("Facts")
+        sheet.write_row("A1", ["Prompt", "Answer"])
+        sheet.write("A2", "What is this?")
+        png = BytesIO(coded(photograph(40, 30)))
+        sheet.embed_image("B2", "shell.png", {"image_data": png})
+    (finding,) = [one for one in read(path).findings if one.place.cell == "B2"]
+    assert (finding.code, finding.severity) == ("no-text", "error")
+    assert "no formula" in finding.wrong

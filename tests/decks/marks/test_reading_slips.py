@@ -130,6 +130,34 @@ def test_a_column_that_was_sorted_by_itself_is_found(tmp_path):
     assert [count.item for count in marks.counts] == [key_of(made, 5)]
 
 
+@pytest.mark.parametrize("number", [1, 3])
+def test_a_tally_that_was_made_for_another_deck_is_not_used_whatever_its_texts(number, tmp_path):
+    made = for_class(6, number=2)
+    book = Book(for_class(6, number=number))
+    assert read(book, made, tmp_path).findings == ()
+    row = book.count(1, 4, 2)
+    book.tally.cell(row, 2).value = None
+    marks = read(book, made, tmp_path)
+    assert told(marks) == [("another-deck", "Tally", "A1")]
+    assert f"of deck {number}," in marks.findings[0].wrong
+    assert marks.counts == ()
+
+
+def test_a_sheet_that_is_there_twice_is_told_of_with_its_name(tmp_path):
+    made = for_class(6)
+    book = Book(made)
+    book.count(1, 4, 2)
+    copy = book.book.copy_worksheet(book.tally)
+    marks = read(book, made, tmp_path)
+    assert told(marks) == [("sheet-twice", copy.title, "")]
+    assert marks.findings[0].severity is Severity.WARNING
+    assert sum(count.tries for count in marks.counts) == 8
+    for row in copy.iter_rows(min_row=HEADED + 1, min_col=3, max_col=4):
+        for cell in row:
+            cell.value = None
+    assert read(book, made, tmp_path).findings == ()
+
+
 def test_marks_of_another_deck_are_not_taken_for_those_of_this(tmp_path):
     made = for_class(6)
     book = Book(made)

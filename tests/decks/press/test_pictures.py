@@ -4,17 +4,19 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from support.items import item
-from support.pictures import picture
+from support.pictures import SHELL, SVG, picture
 
 from cards.picture import PictureKind
+from cards.reading.pictures.looking import picture_in
 from decks.card import Card
 from decks.layout.frame import Frame, Image, Placed, Ribbon, Text
 from decks.layout.units import mm
 from decks.press.cards.arranging import arrange, fit_face, fitted, text_room
 from decks.press.cards.coarse import proofread_picture
+from decks.press.cards.drawings import proofread_drawing
 from decks.press.cards.faces import face
 from decks.press.cards.shape import Shape
-from decks.press.pictures import printed_in
+from decks.press.pictures import Printed, printed_in, ready
 from decks.recipe import Recipe
 from decks.team import make_teams
 
@@ -119,10 +121,39 @@ def test_a_coarse_picture_is_noted_at_its_cell_with_what_would_do():
 
 
 @pytest.mark.parametrize(
-    "image", [picture(1200, 900), picture(20, 10, PictureKind.SVG), None], ids=str
+    "image", [picture(1200, 900), picture_in(SHELL.encode()), None], ids=["dots", "drawing", "none"]
 )
 def test_nothing_is_said_of_sharp_pictures(image):
     assert list(proofread_picture(item(image=image), SMALL)) == []
+
+
+# Letters in drawings
+
+
+def drawing(text):
+    inside = f'<rect width="40" height="20" fill="white"/><text y="15" font-size="9">{text}</text>'
+    return picture_in(SVG.format(inside).encode())
+
+
+@pytest.mark.parametrize("text", ["tide", "שלום", "سلام", "ज्वार", "2 ≤ 3", "ebb\n flow"])
+def test_nothing_is_said_of_a_drawing_whose_letters_a_face_has(text):
+    assert list(proofread_drawing(item(image=drawing(text)))) == []
+
+
+@pytest.mark.parametrize("letter", ["東", "ไ", "😀"])
+def test_a_drawing_with_letters_that_no_face_has_is_an_error_at_its_cell(letter):
+    (found,) = proofread_drawing(item(image=drawing(f"tide {letter}")))
+    assert (found.code, found.severity) == ("drawing-cannot-be-printed", "error")
+    assert letter in found.wrong
+
+
+@pytest.mark.parametrize(("one", "other"), [("שלום", "תודה"), ("سلام", "شكرا"), ("ज्वार", "भाटा")])
+def test_letters_of_other_scripts_are_drawn_and_not_boxes(one, other):
+    def dots(text):
+        return ready(Printed(drawing(text), 200, 100), grey=False).getRGBData()
+
+    # boxes for missing letters would look the same for as many
+    assert len({dots(one), dots(other), dots("")}) == 3
 
 
 # Ribbon, bleed and stock

@@ -150,3 +150,15 @@ def test_built_fractions_are_judged_by_their_small_figures():
     built = sentence([item("1/2", "2/4")], fractions=Fractions.BUILT)
     metres = [float(re.search(r"([\d.]+) m", told)[1]) for told in (plain, built)]
     assert metres[1] < metres[0]
+
+
+def test_a_text_far_too_long_is_told_of_without_being_worked_out():
+    for text in ("x\n" * 16_000, "tide " * 6_000, "x" * 32_000):
+        (found,) = findings(item(text, "shore"))
+        assert (found.code, found.found) == ("does-not-fit", text)
+        assert "far too long" in found.mend
+
+
+def test_a_text_of_some_lines_too_many_is_told_how_it_would_fit():
+    (found,) = findings(item("ebb\nflow\n" * 10 + "tide", "shore"))
+    assert found.mend.startswith("It would fit with fewer line breaks")
