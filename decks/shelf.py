@@ -103,8 +103,9 @@ def _explained(shelf: Path) -> Iterator[None]:
         yield
     except (FileExistsError, NotADirectoryError) as error:
         raise UnusableFileError(
-            f"A file is in the way of the folder “{shelf.name}” in {shelf.parent}. Move it, or "
-            "choose another folder with --out. Nothing was left behind."
+            f"A file is in the way of the folder “{shelf.name}” in "
+            f"“{shelf.resolve().parent.name}”. Move it, or choose another folder with --out. "
+            "Nothing was left behind."
         ) from error
     except OSError as error:
         why, mend = refusal(error)

@@ -17,6 +17,7 @@ from cards.reading.table import Doubt, Row, Table, clean, rows_of
 _BLANKS = " \t,;"
 _KEPT_AS_TEXT = re.compile(r'="((?:[^"]|"")*)"')
 _GUESS = "cp1252"
+_END_OF_FILE = "\x1a"  # as DOS programs put it
 _LONGEST_LINE = 1_000_000
 # So many records tell how fields usually begin.
 _FEW = 4
@@ -71,7 +72,7 @@ def _decoded(data: bytes, name: str) -> tuple[str, bool]:
         except UnicodeDecodeError:
             continue
         if "\0" not in text:
-            return text, encoding == _GUESS
+            return text.removesuffix(_END_OF_FILE), encoding == _GUESS
     raise UnusableFileError(
         f"{name} does not hold readable text. "
         "Open it in your spreadsheet program and save it as “CSV UTF-8” or .xlsx."

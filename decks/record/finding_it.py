@@ -13,8 +13,11 @@ TOO_LARGE = "is far larger than it can be"
 
 
 def folder_of(named: Path) -> Path:
-    """Return a deck's folder, be it named itself or by the record in it."""
-    return named.parent if named.name == RECORD and not named.is_dir() else named
+    """Return a deck's folder, be it named itself or by its record or another file in it."""
+    if named.is_dir():
+        return named
+    in_it = named.name == RECORD or (named.parent / RECORD).is_file()
+    return named.parent if in_it else named
 
 
 def bytes_of(path: Path) -> bytes:

@@ -256,3 +256,9 @@ def test_a_column_of_dates_means_them(read_csv: ReadCsv) -> None:
 def test_a_column_of_powers_of_ten_means_them(read_csv: ReadCsv) -> None:
     rows = "kilo,1E+03\nmega,1E+06\ngiga,1E+09\ntera,1E+12\npeta,1E+15\nmilli,1E-03\n"
     assert check(read_csv(f"Prompt,Answer\n{rows}"), ()) == ()
+
+
+def test_the_mark_that_old_programs_put_at_the_end_is_no_row(read_csv: ReadCsv) -> None:
+    content = read_csv("Prompt,Answer\r\nTides a day,2\r\n\x1a")
+    assert [item.answer for item in content.items] == ["2"]
+    assert content.findings == ()

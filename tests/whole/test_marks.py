@@ -219,3 +219,11 @@ def test_every_activity_can_be_tallied(tmp_path, activity):
     assert (done.returncode, done.stderr) == (0, "")
     assert f"{3 * rows} of {4 * rows} answers were right: 75 %." in done.stdout
     assert (folder / "what-it-shows.pdf").exists()
+
+
+def test_a_deck_can_be_named_by_a_file_in_its_folder(shelf):
+    folder = build(shelf)
+    by_folder = fairdeal("marks", folder).stdout
+    for name in ("deck.json", "marks.xlsx", "cards.pdf"):
+        done = fairdeal("marks", folder / name)
+        assert (done.returncode, done.stdout) == (0, by_folder)
