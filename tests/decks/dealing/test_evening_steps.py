@@ -6,12 +6,14 @@ from itertools import permutations, product
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from support.small_deals import Row, SmallDeck
 
 from decks.dealing.evening import Effort, Evening, even_out
 from decks.dealing.exchanges import Candidate
 
 NONE_BELOW = (0, 0, 0)
+ANY_CLASHES = 10**9
 
 
 def stepped(deck, best=NONE_BELOW):
@@ -156,3 +158,20 @@ def test_shakes_lead_to_the_best_where_steps_alone_do_not(teams):
         assert deck.standing(holding.owners) == best
         short += deck.standing(stepped(deck, best)) > best
     assert short > 0
+
+
+def test_an_exchange_of_cards_that_are_right_for_many_blanks_costs_more_effort():
+    rows = [Row(f"word {n}", points=n) for n in range(34)]
+    deck = SmallDeck(2, rows, (0,) * 17 + (1,) * 17)
+    plain = deck.stock
+
+    def left(accepts):
+        deck.stock = replace(plain, rivals=replace(plain.rivals, accepts=(accepts,) * 34))
+        effort = Effort(34)
+        Evening(deck.holding(), (1, 0, ANY_CLASHES), effort).run()
+        return effort.left
+
+    # the same exchanges of two cards: for each 2 * 16 blanks are looked at more, counted by 16
+    more = left(()) - left(tuple(range(16)))
+    assert more > 0
+    assert more % 2 == 0
