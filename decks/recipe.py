@@ -205,6 +205,15 @@ class Recipe(Struct, frozen=True):
     seed: str | None = None
 
 
+def choices_are_printed(recipe: Recipe) -> bool:
+    """Say whether a question is printed with its choices.
+
+    Where words are gathered they are what to choose from: of the choices, only the right one would
+    be among them.
+    """
+    return recipe.choices is Choices.SHOWN and recipe.activity is not Activity.COLLECT
+
+
 def cards_are_the_bank(recipe: Recipe) -> bool:
     """Say whether the word cards that a team gathers are the only bank of its study guide."""
     return recipe.activity is Activity.COLLECT and recipe.support is not Support.BANK

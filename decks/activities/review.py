@@ -8,7 +8,7 @@ from cards.item import Item
 from decks.activities.arrangement import Arrangement, labelled
 from decks.bank import Guide, Pool, make_guide
 from decks.dealing import Deal, ShareOf, deal_copies, deal_shares
-from decks.recipe import Dealing, GuideFor, Recipe, Support
+from decks.recipe import Dealing, GuideFor, Recipe, Support, choices_are_printed
 
 
 def review(
@@ -50,14 +50,21 @@ def _guide(
 
     A second version has a harder bank, or no hints any more; without either there is none.
     """
-    second = recipe.early_finishers
+    second, choices = recipe.early_finishers, choices_are_printed(recipe)
     if recipe.support is Support.BANK:
         extra = recipe.extra_words
         closer = recipe.closer_words
         return make_guide(
-            team, blanks, pool, extra_words=extra, seed=seed, second=second, closer=closer
+            team,
+            blanks,
+            pool,
+            extra_words=extra,
+            seed=seed,
+            second=second,
+            closer=closer,
+            choices=choices,
         )
-    guide = make_guide(team, blanks, pool, extra_words=0, seed=seed)
+    guide = make_guide(team, blanks, pool, extra_words=0, seed=seed, choices=choices)
     return replace(guide, second=guide.parts if second and recipe.support is Support.HINTS else ())
 
 

@@ -46,6 +46,27 @@ def word_of(item: Item) -> Word:
     )
 
 
+class Right(Struct, frozen=True):
+    """What is right for some blanks: what they ask, and the texts that they accept."""
+
+    prompts: frozenset[str]
+    accepted: frozenset[str]
+
+    def has(self, word: Word) -> bool:
+        """Say whether a word is right for a blank.
+
+        It is where the blank accepts it, where both ask the same, or where both accept a text in
+        common: two words for one thing are right for each other.
+        """
+        return word.prompt in self.prompts or not word.accepted.isdisjoint(self.accepted)
+
+
+def right_for(blanks: Sequence[Word]) -> Right:
+    """Return what is right for the blanks."""
+    accepted_by_any = frozenset[str]().union(*(blank.accepted for blank in blanks))
+    return Right(frozenset(blank.prompt for blank in blanks), accepted_by_any)
+
+
 def choose_extras(
     blanks: Sequence[Word],
     pool: Sequence[Word],
@@ -58,12 +79,10 @@ def choose_extras(
 
     Taken first are those of the kind that most blanks have, of like form, and of the blanks'
     topics; the rest is by lot. With `closest` they are those that are most easily taken for the
-    answer of some blank. No word fits where the blank accepts it, where both ask the same,
-    or where both accept a text in common: two words for one thing are right for each other.
+    answer of some blank.
     """
-    right = frozenset[str]().union(*(blank.accepted for blank in blanks))
-    prompts = {blank.prompt for blank in blanks}
-    extras = [word for word in pool if word.prompt not in prompts and not word.accepted & right]
+    right = right_for(blanks)
+    extras = [word for word in pool if not right.has(word)]
     rng.shuffle(extras)
     if closest:
         extras.sort(key=lambda word: min(_distance(word, blank) for blank in blanks))

@@ -28,7 +28,7 @@ class Swap(Struct, frozen=True):
 
 
 def is_sound(part: SharedBank) -> bool:
-    """Say whether a part has exactly one solution.
+    """Say whether a part has exactly one solution, as far as words go: of choices one is right.
 
     Where each word is used once at most, that is one complete matching of blanks and words; two
     words may then fit one clue, as long as another clue needs the one of them. Where words may be
@@ -36,12 +36,12 @@ def is_sound(part: SharedBank) -> bool:
     """
     if part.reusable:
         return has_one_word_each(part)
-    return is_only_matching(fits_of(part.blanks, part.bank), own_words(part.blanks, part.bank))
+    return is_only_matching(fits_of(part.worded, part.bank), own_words(part.worded, part.bank))
 
 
 def has_one_word_each(part: SharedBank) -> bool:
     """Say whether every clue has one fitting word in the bank: more than soundness asks for."""
-    return all(len(words) == 1 for words in fits_of(part.blanks, part.bank))
+    return all(len(words) == 1 for words in fits_of(part.worded, part.bank))
 
 
 def swappable(part: SharedBank) -> list[Swap]:
@@ -58,21 +58,22 @@ def swappable(part: SharedBank) -> list[Swap]:
 
 
 def _of_other_words(part: SharedBank) -> Iterator[Swap]:
-    own = own_words(part.blanks, part.bank)
-    for item, words, mine in zip(part.blanks, fits_of(part.blanks, part.bank), own, strict=True):
+    own = own_words(part.worded, part.bank)
+    for item, words, mine in zip(part.worded, fits_of(part.worded, part.bank), own, strict=True):
         yield from (Swap((item,), part.bank[word]) for word in sorted(words - {mine}))
 
 
 def _of_words_left_over(part: SharedBank) -> Iterator[Swap]:
-    own = frozenset(own_words(part.blanks, part.bank))
-    for item, words in zip(part.blanks, fits_of(part.blanks, part.bank), strict=True):
+    own = frozenset(own_words(part.worded, part.bank))
+    for item, words in zip(part.worded, fits_of(part.worded, part.bank), strict=True):
         yield from (Swap((item,), part.bank[word]) for word in sorted(words - own))
 
 
 def _rounds(part: SharedBank) -> Iterator[Swap]:
-    fits, own = fits_of(part.blanks, part.bank), own_words(part.blanks, part.bank)
+    blanks = part.worded
+    fits, own = fits_of(blanks, part.bank), own_words(blanks, part.bank)
     for way in rounds(fits, own):
-        yield Swap(tuple(part.blanks[number] for number in way))
+        yield Swap(tuple(blanks[number] for number in way))
 
 
 def findings_about(guide: Guide, *, gathered: bool = False) -> tuple[Finding, ...]:

@@ -36,10 +36,11 @@ def about_last_blank(part: GuidePart, *, asked: int) -> str:
 
     `asked` is the number of extra words that the recipe asks for.
     """
-    blanks = len(part.blanks)
-    if part.reusable or blanks == 1 or len(part.bank) > blanks:
+    blanks = len(part.worded)
+    if part.reusable or blanks <= 1 or len(part.bank) > blanks:
         return ""
-    knows = f"A student who knows {blanks - 1} of {blanks} gets the last for nothing"
+    these = f"the {blanks} without choices" if part.choices else str(blanks)
+    knows = f"A student who knows {blanks - 1} of {these} gets the last for nothing"
     if asked:
         return f"{knows}: the unit has no other words that could be extra words here."
     return f"{knows}: ask for two extra words (Extra words on the Deck sheet)."
@@ -51,12 +52,14 @@ def about_solutions(part: GuidePart) -> str:
     Blanks are named by their numbers in the part.
     """
     if has_one_word_each(part):
-        return "Each clue has one fitting word." if len(part.blanks) > 1 else ""
+        clue = "clue without choices" if part.choices else "clue"
+        return f"Each {clue} has one fitting word." if len(part.worded) > 1 else ""
     swaps = swappable(part)
     if not swaps:
+        fits = fits_of(part.worded, part.bank)
         numbers = [
-            str(number)
-            for number, words in enumerate(fits_of(part.blanks, part.bank), start=1)
+            str(place + 1)
+            for place, words in zip(part.worded_places, fits, strict=True)
             if len(words) > 1
         ]
         verb = "has" if len(numbers) == 1 else "have"

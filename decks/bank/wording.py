@@ -3,6 +3,8 @@
 from decks.bank.guide import GuidePart
 from decks.recipe import Support
 
+LETTERS = "Where choices stand below a question, write the letter of the right one."
+
 _LONGEST_WORD = 3
 _NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
@@ -12,7 +14,8 @@ def directions(part: GuidePart, support: Support = Support.BANK, *, gathered: bo
 
     `gathered` says that the students have the words on cards that their team has brought home.
     """
-    return " ".join(filter(None, _sentences(part, support, gathered=gathered)))
+    sentences = _sentences(part, support, gathered=gathered) if part.worded else []
+    return " ".join(filter(None, [*sentences, LETTERS if part.choices else ""]))
 
 
 def noun_of(part: GuidePart) -> str:
@@ -36,7 +39,7 @@ def _sentences(part: GuidePart, support: Support, *, gathered: bool) -> list[str
 
 def _hinted(part: GuidePart) -> str:
     """Say how to read what stands below a clue."""
-    one = len(part.blanks) == 1
+    one = len(part.worded) == 1
     hints = "The hint below the clue gives" if one else "The hints below the clues give"
     return f"{hints} first letters; a dash stands for any other letter or figure."
 
@@ -49,7 +52,7 @@ def _is_word(entry: str) -> bool:
 
 def _use(part: GuidePart, noun: str) -> str:
     left = _left_over(len(part.extra_words))
-    if len(part.blanks) == 1:
+    if len(part.worded) == 1:
         return f"{left.capitalize()}." if left else ""
     if part.reusable:
         again = _again(noun)
@@ -59,7 +62,7 @@ def _use(part: GuidePart, noun: str) -> str:
 
 def _use_of_cards(part: GuidePart, noun: str) -> str:
     """Say whether a card may be used again; how many are left over depends on what was gathered."""
-    if len(part.blanks) == 1:
+    if len(part.worded) == 1:
         return ""
     return f"{_again(noun)}." if part.reusable else "Each card is used once at most."
 

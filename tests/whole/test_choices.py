@@ -1,8 +1,11 @@
 """Choices on cards, in study guides and on the call sheet."""
 
+import re
+
 import pdfplumber
 import pytest
 from support.shore import fairdeal
+from support.workbooks import fill
 
 ROWS = """Question,A,B,C,Correct,Topic
 Which of these lives on land?,cod,horse,newt,B,Life
@@ -52,6 +55,84 @@ def test_the_study_guide_and_the_call_sheet_have_them_too(made):
     (calls,) = [page for page in pages(deck / "teacher.pdf") if "Then all together" in page]
     assert "A. cod" in calls
     assert calls.count("B. horse") == 2  # among the choices, and under what to accept
+
+
+WORDS = """Word,Meaning,Topic
+crab,It walks sideways,Life
+limpet,It clamps to bare stone,Life
+wrack,A brown weed,Life
+"""
+
+
+@pytest.fixture
+def mixed(tmp_path):
+    """Return a function that builds the questions among words and returns the deck's folder."""
+    sheets = {
+        name: [line.split(",") for line in rows.splitlines()]
+        for name, rows in (("Vocabulary", WORDS), ("Questions", ROWS))
+    }
+    fill(sheets).save(tmp_path / "sea.xlsx")
+
+    def mixed(*options):
+        done = fairdeal("build", tmp_path / "sea.xlsx", "--choices", "shown", *options)
+        assert done.returncode == 0, done.stderr
+        return tmp_path / "sea decks" / "01"
+
+    return mixed
+
+
+@pytest.mark.parametrize("large", ["no", "yes"])
+@pytest.mark.parametrize("support", ["bank", "hints", "none"])
+def test_no_study_guide_tells_which_choice_is_right(mixed, support, large):
+    deck = mixed(
+        *("--teams", "1", "--support", support, "--large-print", large),
+        *("--early-finishers", "yes"),
+    )
+    for file in ("study-guide.pdf", "study-guide-more.pdf"):
+        if not (deck / file).exists():
+            assert support == "none"
+            continue
+        text = "\n".join(pages(deck / file))
+        assert "write the letter of the right one" in " ".join(text.split())
+        for choice in ("cod", "horse", "newt", "6", "10", "12"):
+            assert len(re.findall(rf"\. {choice}$", text, re.MULTILINE)) == 1
+        assert text.count("horse") == text.count("cod") == 1
+        assert not re.search(r"\bh ?_|^_$", text, re.MULTILINE)
+        assert text.count("_") == (0 if support != "hints" or "more" in file else 3 + 5 + 4)
+
+
+def test_a_guide_of_choices_alone_has_no_bank(made):
+    (guide,) = pages(made("--choices", "shown") / "study-guide.pdf")
+    assert "bank" not in guide.casefold()
+    assert "once" not in guide
+    assert "write the letter of the right one" in " ".join(guide.split())
+
+
+def test_each_team_has_a_guide_that_tells_no_choice(mixed):
+    texts = pages(mixed("--teams", "2", "--extra-words", "5") / "study-guide.pdf")
+    assert len(texts) == 2
+    for text in texts:
+        if "A. cod" in text:
+            assert text.count("horse") == 1
+
+
+def test_words_that_are_gathered_stand_for_the_choices(mixed):
+    deck = mixed("--activity", "collect", "--teams", "2")
+    (guide,) = pages(deck / "study-guide.pdf")
+    assert "Which of these lives on land?" in guide
+    assert "cod" not in guide
+    assert "letter" not in guide
+    (key,) = [page for page in pages(deck / "teacher.pdf") if "Answer key: study guide" in page]
+    assert "horse" in key
+    assert "B. horse" not in key
+
+
+def test_the_key_counts_a_choice_as_right_once_in_so_many(mixed):
+    deck = mixed("--teams", "1", "--extra-words", "0")
+    told = " ".join(" ".join(pages(deck / "teacher.pdf")).split())
+    # three words in three blanks earn 1, two choices of three a third each; 3! · 3 · 3 ways
+    assert "Guessing alone earns 1.7 of 5 on average; all right by luck: 1 time in 54." in told
+    assert "Each clue without choices has one fitting word." in told
 
 
 def test_answer_keys_have_the_letter_that_a_student_may_have_written(made):

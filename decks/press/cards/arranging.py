@@ -19,7 +19,7 @@ from decks.press.cards.legible import least_size
 from decks.press.cards.shape import Shape, Shows
 from decks.press.script.direction import right_to_left
 from decks.press.type.fonts import measure
-from decks.recipe import Choices, Fractions, Recipe
+from decks.recipe import Choices, Fractions, Recipe, choices_are_printed
 
 SHARP = 150
 """Dots an inch from which a picture looks sharp in the hand; common practice in printing."""
@@ -93,8 +93,8 @@ def _behind(letter: str, styled: Styled) -> Styled:
 
 
 def as_printed(item: Item, recipe: Recipe, *, back: bool) -> Styled:
-    """Return what an item asks or answers, with its choices if the recipe shows them."""
-    of_item = with_choices if recipe.choices is Choices.SHOWN else styled_of
+    """Return what an item asks or answers, with its choices if the recipe prints them."""
+    of_item = with_choices if choices_are_printed(recipe) else styled_of
     return of_item(item, back=back, fractions=recipe.fractions)
 
 

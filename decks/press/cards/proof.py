@@ -17,7 +17,7 @@ from decks.press.cards.drawings import proofread_drawing
 from decks.press.cards.faces import shapes_of
 from decks.press.cards.sizes import proofread_size
 from decks.press.type.fonts import unprintable
-from decks.recipe import Activity, Choices, Recipe
+from decks.recipe import Activity, Recipe, choices_are_printed
 
 _OTHER_TITLE = "The title is the file’s name as long as the Deck sheet has none."
 _MOST_MARKS = 4
@@ -41,7 +41,7 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
         findings += _letters(item.topic, item.topic_place or item.prompt_place, "topic")
         for text, place in zip(item.also_right, item.also_right_places, strict=False):
             findings += _letters(text, place, "other right answer")
-        if recipe.choices is Choices.SHOWN:
+        if choices_are_printed(recipe):
             for text, place in zip(item.wrong, item.wrong_places, strict=False):
                 findings += _letters(text, place, "wrong answer")
     return tuple(findings)

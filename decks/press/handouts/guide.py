@@ -106,7 +106,7 @@ def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
 
 def _bank(part: GuidePart, look: _Look) -> tuple[list[Block], Frame | None]:
     """Return the bank's blocks, and what of it is set again where the part goes on."""
-    if look.support is not Support.BANK:
+    if look.support is not Support.BANK or not part.bank:
         return [], None
     bank = framed_bank(part, look.entries, look.width, look.sizes)
     if bank.height > TALLEST:

@@ -20,6 +20,15 @@ LONG_CLUE = 6
 AIR = 9.0
 
 
+class _Asked(Struct, frozen=True):
+    """A blank as it is asked: its number, its item, its lines to write on, and its hint if any."""
+
+    number: int
+    item: Item
+    lines: int
+    hint: str
+
+
 class RowLook(Struct, frozen=True):
     """What all rows of a guide have in common."""
 
@@ -30,33 +39,45 @@ class RowLook(Struct, frozen=True):
 
 
 def guide_rows(part: GuidePart, look: RowLook) -> list[Frame]:
-    """Return a part's clues, numbered from 1, each with as many lines to write on."""
+    """Return a part's clues, numbered from 1, each with its lines to write on.
+
+    A clue with choices takes a letter: one line will do, and no hint is needed.
+    """
     lines = _lines_to_write(part, look.sizes)
-    return [_row(number, item, lines, look) for number, item in enumerate(part.blanks, start=1)]
+    worded = set(part.worded_places)
+    return [
+        _row(
+            _Asked(place + 1, item, lines, hint_of(item.answer) if look.hints else "")
+            if place in worded
+            else _Asked(place + 1, item, lines=1, hint=""),
+            look,
+        )
+        for place, item in enumerate(part.blanks)
+    ]
 
 
 def _lines_to_write(part: GuidePart, sizes: GuideType) -> int:
     """Return how many lines every answer gets: as many as the longest needs, told by none."""
-    longest = max(len(item.answer) for item in part.blanks)
+    longest = max((len(item.answer) for item in part.worded), default=0)
     return min(MOST_LINES, -(-longest // sizes.letters))
 
 
-def _row(number: int, item: Item, lines: int, look: RowLook) -> Frame:
+def _row(asked: _Asked, look: RowLook) -> Frame:
     """Return a clue with its lines to write on: beside it, or below where the clue is long."""
-    sizes = look.sizes
+    sizes, number, item, lines = look.sizes, str(asked.number), asked.item, asked.lines
     line_x = BESIDE * look.width
     words = _clue(item, line_x - sizes.indent - 14, look)
     beside = sizes.beside and len(words.things) <= LONG_CLUE
     if not beside:
         line_x = sizes.indent
         words = _clue(item, look.width - sizes.indent, look)
-    words = _with_help(words, item, line_x - 14 if beside else look.width, look)
+    words = _with_help(words, asked, line_x - 14 if beside else look.width, look)
     writing = sizes.row + (lines - 1) * sizes.next_line
     below = words.height + writing + AIR * sizes.words.size / 12
     height = max(writing, words.height + AIR) if beside else below
     baseline = height - sizes.words.size * 0.8
     first = baseline - 5 if beside else height - words.height - sizes.row
-    place = sizes.indent - AIR - width_of(str(number), sizes.number)
+    place = sizes.indent - AIR - width_of(number, sizes.number)
     ruling = [
         Line(line_x, first - n * sizes.next_line, look.width, first - n * sizes.next_line, 0.7)
         for n in range(lines)
@@ -65,7 +86,7 @@ def _row(number: int, item: Item, lines: int, look: RowLook) -> Frame:
         look.width,
         height,
         (
-            line_of(str(number), sizes.number, x=place, y=baseline),
+            line_of(number, sizes.number, x=place, y=baseline),
             Placed(sizes.indent, height - words.height, words),
             *ruling,
         ),
@@ -76,14 +97,14 @@ def _clue(item: Item, room: float, look: RowLook) -> Frame:
     return paragraph(as_printed(item, look.recipe, back=False), room, look.sizes.words)
 
 
-def _with_help(words: Frame, item: Item, end: float, look: RowLook) -> Frame:
+def _with_help(words: Frame, asked: _Asked, end: float, look: RowLook) -> Frame:
     """Return a clue with its hint and picture below it; `end` is how far they may reach."""
     frames = [words]
-    if look.hints:
+    if asked.hint:
         room = end - look.sizes.indent
-        frames += [gap(3), paragraph(hint_of(item.answer), room, look.sizes.label), gap(2)]
-    if item.image is not None:
-        frames += [gap(6), _picture(item, look), gap(5)]
+        frames += [gap(3), paragraph(asked.hint, room, look.sizes.label), gap(2)]
+    if asked.item.image is not None:
+        frames += [gap(6), _picture(asked.item, look), gap(5)]
     return under_one_another(frames)
 
 
