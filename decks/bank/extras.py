@@ -11,6 +11,7 @@ from cards.answers import accepted, as_meant, asked
 from cards.checking.plurals import is_plural
 from cards.item import Item, Kind, folded
 from decks.bank.entries import entry_of
+from decks.bank.values import Worth, worths_of
 
 _LEEWAY = 2  # letters by which an extra word may be shorter or longer than every answer
 
@@ -18,12 +19,14 @@ _LEEWAY = 2  # letters by which an extra word may be shorter or longer than ever
 class Word(Struct, frozen=True):
     """An item's answer as it is weighed for a bank; `prompt`, `topic`, `accepted` as compared.
 
-    `form` says whether it has a figure, begins with a capital, and ends in a plural.
+    `worths` is what it is worth if it is a number. `form` says whether it has a figure, begins with
+    a capital, and ends in a plural.
     """
 
     text: str
     prompt: str
     accepted: frozenset[str]
+    worths: frozenset[Worth]
     kind: Kind
     topic: str
     words: int
@@ -38,6 +41,7 @@ def word_of(item: Item) -> Word:
         text=text,
         prompt=asked(item),
         accepted=accepted(item),
+        worths=worths_of(item),
         kind=item.kind,
         topic=folded(item.topic),
         words=len(text.split()),
@@ -47,24 +51,32 @@ def word_of(item: Item) -> Word:
 
 
 class Right(Struct, frozen=True):
-    """What is right for some blanks: what they ask, and the texts that they accept."""
+    """What is right for some blanks: what they ask, and the texts and numbers that they accept."""
 
     prompts: frozenset[str]
     accepted: frozenset[str]
+    worths: frozenset[Worth]
 
     def has(self, word: Word) -> bool:
         """Say whether a word is right for a blank.
 
-        It is where the blank accepts it, where both ask the same, or where both accept a text in
-        common: two words for one thing are right for each other.
+        It is where the blank accepts it, where both ask the same, or where both accept a text or a
+        number in common: two words for one thing are right for each other, and so are 3/5 and 0.6.
         """
-        return word.prompt in self.prompts or not word.accepted.isdisjoint(self.accepted)
+        return (
+            word.prompt in self.prompts
+            or not word.accepted.isdisjoint(self.accepted)
+            or not word.worths.isdisjoint(self.worths)
+        )
 
 
 def right_for(blanks: Sequence[Word]) -> Right:
     """Return what is right for the blanks."""
-    accepted_by_any = frozenset[str]().union(*(blank.accepted for blank in blanks))
-    return Right(frozenset(blank.prompt for blank in blanks), accepted_by_any)
+    return Right(
+        prompts=frozenset(blank.prompt for blank in blanks),
+        accepted=frozenset(text for blank in blanks for text in blank.accepted),
+        worths=frozenset(worth for blank in blanks for worth in blank.worths),
+    )
 
 
 def choose_extras(

@@ -11,6 +11,7 @@ from support.workbooks import fill
 WORDS = [["Word", "Meaning"], *([f"word{n}", f"the meaning of number {n}"] for n in range(8))]
 SOLVER = ("highspy", "numpy")
 FONTS = "uharfbuzz"
+NUMBERS = "decks.bank.sums"
 SHAPES_AND_PICTURES = ("decks.press.script.shaping", "decks.press.script.faces", "resvg_py")
 LATER_THAN_CHECKING = ("decks.dealing", "decks.choosing", "decks.bank", "decks.press.handouts")
 
@@ -69,9 +70,9 @@ def test_a_build_loads_the_library_of_its_own_kind_of_file_and_no_solver_for_cop
 ):
     loaded = loaded_by("build", file, "--deal", "copies")
     assert "xlsxwriter" in loaded
-    assert not loaded & {"pandas", *SOLVER, *SHAPES_AND_PICTURES, *also}
+    assert not loaded & {"pandas", NUMBERS, *SOLVER, *SHAPES_AND_PICTURES, *also}
 
 
-@pytest.mark.parametrize("name", [FONTS, *SOLVER, *SHAPES_AND_PICTURES])
+@pytest.mark.parametrize("name", [FONTS, NUMBERS, *SOLVER, *SHAPES_AND_PICTURES])
 def test_what_is_watched_for_is_there_to_be_loaded(name):
     assert find_spec(name)
