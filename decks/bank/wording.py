@@ -25,11 +25,12 @@ def noun_of(part: GuidePart) -> str:
 
 def _sentences(part: GuidePart, support: Support, *, gathered: bool) -> list[str]:
     noun = noun_of(part)
-    lines = "on the line" if len(part.blanks) == 1 else "on each line"
+    # an answer may take several lines
+    where = "for the clue" if len(part.blanks) == 1 else "for each clue"
     if support is Support.BANK:
         cards = "The words are on your team’s cards and in the bank." if gathered else ""
-        return [cards, f"Write one {noun} from the bank {lines}.", _use(part, noun)]
-    write = f"Write one {noun} {lines}."
+        return [cards, f"Write one {noun} from the bank {where}.", _use(part, noun)]
+    write = f"Write one {noun} {where}."
     hints = _hinted(part) if support is Support.HINTS else ""
     if gathered:
         cards = "Your team’s word cards are the word bank."

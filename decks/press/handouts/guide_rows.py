@@ -6,14 +6,11 @@ from cards.item import Item
 from decks.bank import GuidePart, hint_of
 from decks.layout.frame import Frame, Image, Line, Placed
 from decks.press.cards.arranging import SHARP, as_printed, fitted
+from decks.press.handouts.guide_lines import BESIDE, Ruling, lines_that_fit, rulings
 from decks.press.handouts.guide_type import GuideType
 from decks.press.type.setting import gap, line_of, paragraph, under_one_another, width_of
 from decks.recipe import Recipe
 
-BESIDE = 0.65
-"""The share of the width after which the lines begin that stand beside their clue."""
-
-MOST_LINES = 3
 LONG_CLUE = 6
 """A clue of more lines than this has its own lines below it."""
 
@@ -23,9 +20,9 @@ AIR = 9.0
 class _Asked(Struct, frozen=True):
     """A blank as it is asked: its number, its item, its lines to write on, and its hint if any."""
 
-    number: int
+    number: str
     item: Item
-    lines: int
+    ruling: Ruling
     hint: str
 
 
@@ -39,39 +36,32 @@ class RowLook(Struct, frozen=True):
 
 
 def guide_rows(part: GuidePart, look: RowLook) -> list[Frame]:
-    """Return a part's clues, numbered from 1, each with its lines to write on.
-
-    A clue with choices takes a letter: one line will do, and no hint is needed.
-    """
-    lines = _lines_to_write(part, look.sizes)
-    worded = set(part.worded_places)
+    """Return a part's clues, numbered from 1, each with its lines to write on."""
+    ruled = rulings(part, look.sizes, look.width)
+    hints = [""] * len(part.blanks)
+    if look.hints:
+        for place in part.worded_places:
+            hints[place] = hint_of(part.blanks[place].answer)
     return [
-        _row(
-            _Asked(place + 1, item, lines, hint_of(item.answer) if look.hints else "")
-            if place in worded
-            else _Asked(place + 1, item, lines=1, hint=""),
-            look,
+        _row(_Asked(str(number), item, ruling, hint), look)
+        for number, (item, ruling, hint) in enumerate(
+            zip(part.blanks, ruled, hints, strict=True), start=1
         )
-        for place, item in enumerate(part.blanks)
     ]
 
 
-def _lines_to_write(part: GuidePart, sizes: GuideType) -> int:
-    """Return how many lines every answer gets: as many as the longest needs, told by none."""
-    longest = max((len(item.answer) for item in part.worded), default=0)
-    return min(MOST_LINES, -(-longest // sizes.letters))
-
-
 def _row(asked: _Asked, look: RowLook) -> Frame:
-    """Return a clue with its lines to write on: beside it, or below where the clue is long."""
-    sizes, number, item, lines = look.sizes, str(asked.number), asked.item, asked.lines
-    line_x = BESIDE * look.width
+    """Return a clue with its lines to write on: beside it, or below where one of them is long."""
+    sizes, number, item = look.sizes, asked.number, asked.item
+    line_x, lines = BESIDE * look.width, asked.ruling.beside
     words = _clue(item, line_x - sizes.indent - 14, look)
-    beside = sizes.beside and len(words.things) <= LONG_CLUE
+    beside = sizes.beside and lines > 0 and len(words.things) <= LONG_CLUE
     if not beside:
         line_x = sizes.indent
         words = _clue(item, look.width - sizes.indent, look)
     words = _with_help(words, asked, line_x - 14 if beside else look.width, look)
+    if not beside:
+        lines = lines_that_fit(asked.ruling.below, words.height, sizes)
     writing = sizes.row + (lines - 1) * sizes.next_line
     below = words.height + writing + AIR * sizes.words.size / 12
     height = max(writing, words.height + AIR) if beside else below

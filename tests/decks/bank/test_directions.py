@@ -14,7 +14,7 @@ def said(answers, extra=(), **more):
     return directions(guide.parts[0])
 
 
-EACH = "Write one word from the bank on each line."
+EACH = "Write one word from the bank for each clue."
 
 
 @pytest.mark.parametrize(
@@ -33,24 +33,24 @@ def test_how_many_words_are_left_over(extra, use):
     assert said(["crab", "whelk"], extra) == f"{EACH} {use}"
 
 
-def test_a_word_that_two_lines_need_may_be_used_again():
+def test_a_word_that_two_clues_need_may_be_used_again():
     assert said(["crab", "Crab", "whelk"]) == f"{EACH} A word may be used more than once."
     assert said(["crab", "Crab"], ["eel"]) == (
         f"{EACH} A word may be used more than once; one is left over."
     )
 
 
-def test_one_line_needs_one_word():
-    assert said(["crab"]) == "Write one word from the bank on the line."
+def test_one_clue_needs_one_word():
+    assert said(["crab"]) == "Write one word from the bank for the clue."
     assert said(["crab"], ["eel", "goby"]) == (
-        "Write one word from the bank on the line. Two are left over."
+        "Write one word from the bank for the clue. Two are left over."
     )
 
 
 @pytest.mark.parametrize("answer", ["the sea going out again", "144", "1.5 m", "−5"])
 def test_sentences_and_numbers_are_called_answers(answer):
     assert said([answer, "crab"]) == (
-        "Write one answer from the bank on each line. Each answer is used once."
+        "Write one answer from the bank for each clue. Each answer is used once."
     )
 
 
@@ -77,15 +77,15 @@ HINTS = (
 @pytest.mark.parametrize(
     ("answers", "support", "told"),
     [
-        (("crab", "eel"), Support.NONE, "Write one word on each line."),
-        (("crab",), Support.NONE, "Write one word on the line."),
-        (("144", "12"), Support.NONE, "Write one answer on each line."),
-        (("crab", "eel"), Support.HINTS, f"Write one word on each line. {HINTS}"),
+        (("crab", "eel"), Support.NONE, "Write one word for each clue."),
+        (("crab",), Support.NONE, "Write one word for the clue."),
+        (("144", "12"), Support.NONE, "Write one answer for each clue."),
+        (("crab", "eel"), Support.HINTS, f"Write one word for each clue. {HINTS}"),
         (
             ("crab",),
             Support.HINTS,
             (
-                "Write one word on the line. The hint below the clue gives first letters; a dash "
+                "Write one word for the clue. The hint below the clue gives first letters; a dash "
                 "stands for any other letter or figure."
             ),
         ),
@@ -95,7 +95,7 @@ def test_without_a_bank_no_bank_is_spoken_of(answers, support, told):
     assert directions(part_of(*answers), support) == told
 
 
-GATHERED = "Your team’s word cards are the word bank. Write one word on each line."
+GATHERED = "Your team’s word cards are the word bank. Write one word for each clue."
 
 
 @pytest.mark.parametrize(
@@ -110,7 +110,7 @@ GATHERED = "Your team’s word cards are the word bank. Write one word on each l
             Support.BANK,
             (
                 "The words are on your team’s cards and in the bank. Write one word from the bank "
-                "on each line. Each word is used once."
+                "for each clue. Each word is used once."
             ),
         ),
     ],

@@ -90,6 +90,79 @@ def test_all_answers_get_as_many_lines_so_that_none_is_told_by_its_length():
     assert len(writing_lines(page)) == 4  # two each
 
 
+HAND = 62 / 26
+"""Millimetres that a letter takes by hand; 26 letters on the 62 mm beside a clue."""
+
+LONG = "When the sea draws back the pool stays full, and " * 3
+"""147 letters: six of the short lines."""
+
+
+def rows_of(page):
+    """Return for each clue, by its number, the lengths of its lines in millimetres."""
+    placed = [(thing, y) for thing, _x, y in things(page)]
+    lines = [
+        (y + thing.y, (thing.end_x - thing.x) / 72 * 25.4)
+        for thing, y in placed
+        if isinstance(thing, Line) and thing.width == 0.7
+    ]
+    tops = [
+        (y + thing.y + 12, int(thing.text))
+        for thing, y in placed
+        if isinstance(thing, Text) and thing.text.isdecimal()
+    ]
+    rows = {number: [] for _top, number in tops}
+    for height, length in lines:
+        rows[min((top, number) for top, number in tops if top > height)[1]].append(length)
+    return rows
+
+
+@pytest.mark.parametrize("large", [False, True])
+@pytest.mark.parametrize("paper", [PaperName.LETTER, PaperName.A4])
+@pytest.mark.parametrize("support", [Support.BANK, Support.HINTS, Support.NONE])
+def test_a_long_answer_can_be_written_and_the_others_need_no_more_room(paper, support, large):
+    items = [item(f"What is in creek {n}?", f"creek {n}", row=n) for n in range(5)]
+    items.append(item("Why is it full?", LONG, row=5))
+    made = pages(items, paper, support=support, large_print=large)
+    rows = {number: row for page in made for number, row in rows_of(page).items()}
+    *short, longest = sorted(rows.values(), key=sum)
+    assert [len(row) for row in short] == [1] * 5
+    if large:
+        assert len(longest) >= len(LONG) / 34  # letters of a large hand on the whole width
+    else:
+        assert len(made) == 1
+        assert sum(longest) >= len(LONG) * HAND
+        assert len(longest) == 3
+        assert min(longest) > 150
+
+
+@pytest.mark.parametrize(("letters", "lines"), [(26, 1), (27, 2), (52, 2), (53, 3), (78, 3)])
+def test_answers_that_three_lines_hold_have_as_many_as_the_longest_of_them(letters, lines):
+    items = [item("short?", "mud", row=2), item("long?", "m" * letters, row=3)]
+    (page,) = pages([*items, item("Why?", LONG, row=4)])
+    assert sorted(map(len, rows_of(page).values()))[:2] == [lines, lines]
+
+
+def test_an_answer_of_more_letters_has_its_lines_below():
+    (page,) = pages([item("short?", "mud", row=2), item("long?", "m" * 79, row=3)])
+    one, two = sorted(rows_of(page).values(), key=sum)
+    assert len(one) == 1
+    assert one[0] < 65
+    assert len(two) == 2
+    assert min(two) > 150
+
+
+@pytest.mark.parametrize("paper", [PaperName.LETTER, PaperName.A4])
+@pytest.mark.parametrize(("asked", "answered"), [(3, 140), (60, 140), (100, 20)])
+def test_no_row_is_taller_than_its_page_in_large_print(paper, asked, answered):
+    items = [
+        item(f"prompt {n} {'word ' * asked}", f"answer {n} {'word ' * answered}", row=n)
+        for n in range(4)
+    ]
+    for page in pages(items, paper, large_print=True):
+        body = [y + thing.y for thing, _x, y in things(page) if isinstance(thing, Line)]
+        assert min(body) > BOTTOM - 1
+
+
 def numbered(page):
     """Return the numbers of a page's clues."""
     return [int(word) for word in words(page) if word.isdecimal()]
