@@ -4,6 +4,7 @@ import pdfplumber
 import pytest
 from support.lesson import lesson
 from support.pdfs import POINTS_PER_MM
+from support.shore import fairdeal
 
 CLEAR_PRINT = 12
 """Points; the least of the Royal National Institute of Blind People's Clear Print guidelines."""
@@ -50,6 +51,28 @@ def test_all_that_a_student_reads_is_clear_print(way):
 def test_all_of_a_page_in_large_print_is_large_print(way):
     for _height, chars, _lines in pages_of("yes", *way):
         assert min(round(char["size"], 6) for char in chars) >= LARGE_PRINT
+
+
+SUMS = """Question,Answer
+1/4 + 1/8,3/8
+A jug holds 3/4 of a litre and 2/3 of it is drunk. How much is left?,1/4
+0.5 + 0.25,0.75
+"""
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize(("large", "clear"), [("no", CLEAR_PRINT), ("yes", LARGE_PRINT)])
+def test_the_figures_of_built_fractions_come_near_to_clear_print(tmp_path, paper, large, clear):
+    (tmp_path / "sums.csv").write_text(SUMS, encoding="utf-8")
+    done = fairdeal(
+        *("build", tmp_path / "sums.csv", "--teams", "1", "--fractions", "built"),
+        *("--paper", paper, "--large-print", large),
+    )
+    assert done.returncode == 0, done.stderr
+    with pdfplumber.open(tmp_path / "sums decks" / "01" / "study-guide.pdf") as pdf:
+        chars = [char for page in pdf.pages for char in page.chars if char["y0"] > FOOT]
+    assert "⁄" in {char["text"] for char in chars}
+    assert min(round(char["size"], 6) for char in chars) >= 0.85 * clear
 
 
 @pytest.mark.parametrize(("large", "least"), [("no", WIDE_RULED), ("yes", KEY_STAGE_1)])

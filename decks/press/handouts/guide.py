@@ -1,19 +1,22 @@
 """The study guide: a word bank or hints, clues, and lines to write on; and its second version."""
 
 from msgspec import Struct
+from msgspec.structs import replace
 
+from cards.style import TextStyle
 from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
 from decks.layout.flow import Block, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.layout.units import mm
+from decks.press.cards.arranging import as_printed
 from decks.press.handouts.guide_head import guide_header
 from decks.press.handouts.guide_rows import RowLook, guide_rows
-from decks.press.handouts.guide_type import GuideType, guide_type
+from decks.press.handouts.guide_type import GuideType, for_fractions, guide_type
 from decks.press.handouts.word_bank import Entries, entries_of, framed_bank, listed_bank
 from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.press.type.setting import gap, paragraph, under_one_another
-from decks.recipe import Activity, Support
+from decks.recipe import Activity, Fractions, Support
 
 TALL = mm(90)
 """A bank taller than this is not set again on the pages that its part goes on to."""
@@ -89,6 +92,7 @@ def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
         head = paragraph(f"Part {n + 1}", look.width, sizes.heading)
         start.insert(0, Block(head, space=6))
         again = [paragraph(f"Part {n + 1}, continued", look.width, sizes.heading), gap(8)]
+    look = _for_fractions(part, look)
     bank, bank_again = _bank(part, look)
     again += [bank_again] if bank_again else []
     rows = [
@@ -102,6 +106,20 @@ def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
     blocks = [*start, *bank, *rows]
     first = len(blocks) if bank_again else len(start) + 2
     return kept_at_the_ends(blocks, first=first, last=2)
+
+
+def _for_fractions(part: GuidePart, look: _Look) -> _Look:
+    """Return the look of a part's clues and bank: larger where there are built fractions."""
+    recipe = look.rows.recipe
+    if recipe.fractions is not Fractions.BUILT:
+        return look
+    texts = [as_printed(blank, recipe, back=False) for blank in part.blanks]
+    if look.support is Support.BANK:
+        texts += [look.entries[word] for word in part.bank]
+    if not any(span.style is TextStyle.NUMERATOR for text in texts for span in text.spans):
+        return look
+    sizes = for_fractions(look.sizes)
+    return replace(look, sizes=sizes, rows=replace(look.rows, sizes=sizes))
 
 
 def _bank(part: GuidePart, look: _Look) -> tuple[list[Block], Frame | None]:

@@ -1,6 +1,7 @@
 """The sizes of a study guide: as usual, and in large print."""
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from decks.layout.units import mm
 from decks.press.type.setting import HEADING, NOTE, TITLE, Style
@@ -52,8 +53,8 @@ USUAL = GuideType(
     date=mm(20),
     picture=(mm(55), mm(24)),
 )
-"""Twelve points are the least of RNIB Clear Print; only the foot, which is for whoever copies and
-sorts the pages, is smaller."""
+"""Twelve points are the least of RNIB Clear Print. Smaller are only the foot, which is for whoever
+copies and sorts the pages, and raised and lowered letters and the parts of built fractions."""
 
 LARGE = GuideType(
     title=Style(26, strong=True),
@@ -74,9 +75,31 @@ LARGE = GuideType(
     picture=(mm(80), mm(36)),
 )
 """Eighteen points or more for all that stands on the page (American Printing House for the Blind),
-in ink and not in grey. Lines lie 15 mm apart, as in the exercise books that the National
-Handwriting Association (UK) recommends for ages five to seven; they are below the clue, so that a
-large hand has the whole width."""
+in ink and not in grey; the parts of built fractions, and raised and lowered letters, are smaller.
+Lines lie 15 mm apart, as in the exercise books that the National Handwriting Association (UK)
+recommends for ages five to seven; they are below the clue, so that a large hand has the whole
+width."""
+
+FRACTIONS = {12: (17, 34), 18: (24, 46)}
+"""The size, and the indent, of clues among built fractions, for each usual size of clues.
+
+The figures of a fraction are 0.64 of the size: 10.9 points where all else is 12 or more, and 15.4
+where it is 18. For the whole of it the clues would be as large as titles."""
+
+
+def for_fractions(sizes: GuideType) -> GuideType:
+    """Return the sizes with larger clues and banks, for a part that has built fractions.
+
+    They are for the whole part: clues of two sizes under one another look like a mistake.
+    """
+    size, indent = FRACTIONS[int(sizes.words.size)]
+    return replace(
+        sizes,
+        words=replace(sizes.words, size=size),
+        strong=replace(sizes.strong, size=size),
+        number=replace(sizes.number, size=size),
+        indent=indent,
+    )
 
 
 def guide_type(*, large_print: bool) -> GuideType:

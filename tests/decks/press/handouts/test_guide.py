@@ -3,12 +3,13 @@
 import pytest
 from support.items import item
 
+from cards.item import Kind
 from decks.activities import make_deck
 from decks.layout.frame import Box, Line, Placed, Text
 from decks.layout.paper import PAPERS
 from decks.press.handouts.guide import guide_pages
 from decks.press.type.pages import BOTTOM
-from decks.recipe import PaperName, Recipe, Support
+from decks.recipe import Fractions, PaperName, Recipe, Support
 from decks.team import make_teams
 
 METRIC = {PaperName.A3, PaperName.A4, PaperName.A5}
@@ -161,6 +162,32 @@ def test_no_row_is_taller_than_its_page_in_large_print(paper, asked, answered):
     for page in pages(items, paper, large_print=True):
         body = [y + thing.y for thing, _x, y in things(page) if isinstance(thing, Line)]
         assert min(body) > BOTTOM - 1
+
+
+def sizes_of(page, texts):
+    return {
+        thing.size
+        for thing, _x, _y in things(page)
+        if isinstance(thing, Text) and thing.text in texts
+    }
+
+
+@pytest.mark.parametrize(("fractions", "size"), [(Fractions.BUILT, 17), (Fractions.PLAIN, 12)])
+@pytest.mark.parametrize("support", [Support.BANK, Support.NONE])
+def test_clues_and_bank_are_larger_in_the_part_that_has_built_fractions(fractions, size, support):
+    sums = [item(f"{n} + 1/4", f"many {n}", row=n, kind=Kind.QUESTION) for n in range(4)]
+    items = [*sums, item("zero?", "0", row=9, kind=Kind.QUESTION)]
+    words = [item(f"prompt {n}", f"creek {n}", row=n) for n in range(20, 24)]
+    made = pages([*items, *words], fractions=fractions, support=support)
+    assert set().union(*(sizes_of(page, {"zero?", "0"}) for page in made)) == {size}
+    assert set().union(*(sizes_of(page, {"prompt 20", "creek 20"}) for page in made)) == {12}
+
+
+def test_a_fraction_in_the_bank_alone_makes_no_other_guide_larger():
+    items = [item("a half?", "1/2", row=2), item("two?", "2", row=3)]
+    for support, size in ((Support.BANK, 17), (Support.NONE, 12), (Support.HINTS, 12)):
+        (page,) = pages(items, fractions=Fractions.BUILT, support=support)
+        assert sizes_of(page, {"two?"}) == {size}
 
 
 def numbered(page):
