@@ -15,6 +15,7 @@ WAYS = {
     "bleed": ("--bleed", "3 mm"),
     "stock": ("--ink", "stock"),
 }
+MORE_WAYS = WAYS | {"two-passes": ("--sides", "two-passes", "--teams", "4")}
 PER_LEAF = {"duplex": 2, "bleed": 2, "stock": 2}
 
 
@@ -75,9 +76,9 @@ def test_everyone_is_cautioned_at_the_cutter(build, way):
     assert "Adults only. Guard in place" in making_text(build(*WAYS[way]))
 
 
-@pytest.mark.parametrize("way", ["duplex", "fold", "tent", "fronts", "bleed"])
+@pytest.mark.parametrize("way", ["duplex", "fold", "tent", "fronts", "bleed", "two-passes"])
 def test_how_to_make_a_deck_takes_one_page(build, way):
-    assert "How to run it" in teacher_text(build(*WAYS[way]), pages=2)
+    assert "How to run it" in teacher_text(build(*MORE_WAYS[way]), pages=2)
 
 
 def test_cards_that_fill_their_paper_are_not_cut(build):

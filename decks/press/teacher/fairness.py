@@ -2,6 +2,8 @@
 
 from collections.abc import Callable, Sequence
 
+from msgspec.structs import replace
+
 from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Deal, Goal, fairness_sentence
 from decks.deck import Deck
 from decks.layout.fitting import shorten
@@ -50,6 +52,8 @@ def fairness(deck: Deck, deal: Deal, width: float) -> list[Block]:
     blocks += chances(deal, names, width)
     for goal in deal.goals:
         blocks += _goal(goal, names, width) if _is_counted(goal) else []
+    # the last table is a short one, and would look lost on a page of its own
+    blocks[-1] = replace(blocks[-1], with_next=True)
     return [*blocks, *_weighed(deal.goals, names, width)]
 
 

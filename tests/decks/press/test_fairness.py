@@ -6,13 +6,16 @@ import pytest
 from strategies import TEAMS, card
 
 from decks.activities import make_deck
+from decks.layout.flow import Block, flow
 from decks.layout.frame import Line, Placed, Ribbon, Text
 from decks.press.teacher.fairness import fairness
 from decks.press.type.fonts import measure
-from decks.recipe import Recipe
+from decks.press.type.pages import BOTTOM, TOP, page_paper
+from decks.recipe import PaperName, Recipe
 from decks.team import make_teams
 
 WIDTH = 500
+A4 = page_paper(PaperName.A4)
 
 
 def page(items, teams, named=None, **settings):
@@ -121,3 +124,15 @@ def test_a_smaller_hand_is_said_to_win_less_often():
 
 def test_without_a_race_there_is_no_picture():
     assert "equal chance" not in words(page(ITEMS, 1))
+
+
+def test_the_last_table_stands_alone_on_no_page():
+    alone = 0
+    for topics in range(2, 20):
+        items = [card(n, n % 3 + 1, f"Topic {n % topics}", answer=f"{n} tide") for n in range(40)]
+        blocks = page(items, 4)
+        pages = flow(blocks, x=0, top=A4.height - TOP, bottom=BOTTOM)
+        if len(pages) > 1:
+            last = " ".join(words([Block(placed.frame)]) for placed in pages[-1])
+            alone += last.startswith("In a whole hand")
+    assert not alone
