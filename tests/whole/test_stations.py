@@ -57,7 +57,7 @@ def test_the_set_list_answers_every_card_at_its_base():
     pages = pieces_of(folder / "teacher.pdf")
     told = plain(" ".join(piece for page in pages for piece in page))
     told = told[told.index(plain("Answer key: the sets")) :]
-    starts = [told.index(f"set{n}{most}bases") for n, most in ((1, 9), (2, 8), (3, 8))]
+    starts = [told.index(f"set{n}{most}cards") for n, most in ((1, 9), (2, 8), (3, 8))]
     ends = [*starts[1:], len(told)]
     for page in fronts(folder):
         for number, base, clue in page.values():

@@ -64,7 +64,7 @@ def _chapters(deck: Deck, width: float) -> Iterator[Chapter]:
     yield Chapter("study guide answers", guide_key(deck, width))
     if not isinstance(deck.lesson, Bases | Telling):
         yield Chapter("card answers", card_key(deck, width))
-    if deck.deal and deck.recipe.deal is Dealing.SHARES:
+    if deck.deal and deck.recipe.deal is Dealing.SHARES and len(deck.owners) > 1:
         yield Chapter("how fair it is", fairness(deck, deck.deal, width))
     yield Chapter("keep it", keeping(deck, width))
 

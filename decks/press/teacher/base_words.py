@@ -9,7 +9,7 @@ from decks.lesson import Bases
 from decks.lesson.bases import repeats_at_bases
 from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import span
-from decks.press.teacher.how.stations import keep_others, sets_today
+from decks.press.teacher.how.sets import keep_others, sets_today
 from decks.recipe import Sides
 from decks.words import counted, listed
 
@@ -65,7 +65,10 @@ def _waiting(first: int, cards: int) -> str:
     waiting = (
         f"Card {cards} waits" if first + 1 == cards else f"Cards {span(first + 1, cards)} wait"
     )
-    return f"{waiting} with you, to take the place of a question that everyone knows by now."
+    return (
+        f"{waiting} with you, to take the place of a question that everyone knows by now; the base "
+        "keeps its number."
+    )
 
 
 def _fewer(told: Crowd, bases: Bases) -> str:

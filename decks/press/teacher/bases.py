@@ -11,6 +11,8 @@ from decks.lesson import Bases
 from decks.lesson.crowd import crowd
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.base_words import how_hard, most_get, steps
+from decks.press.teacher.how.counts import span
+from decks.press.teacher.how.sets import bases_laid
 from decks.press.teacher.keys import FIGURE, title_block
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
@@ -41,8 +43,9 @@ WHERE = (
 
 def set_list(deck: Deck, bases: Bases, width: float) -> list[Block]:
     """Return every set, base by base, with its answers and how hard it is."""
-    subtitle = "What lies at which base, set by set; the number on a card is that of its base"
-    blocks = [title_block("Answer key: the sets", subtitle, width)]
+    by_set, sets = (", set by set", "sets") if len(bases.sets) > 1 else ("", "set")
+    subtitle = f"What lies at which base{by_set}; {_numbered(deck, bases)}"
+    blocks = [title_block(f"Answer key: the {sets}", subtitle, width)]
     for number, items in enumerate(bases.sets):
         blocks.append(_set_head(deck, bases, number, width))
         named = continued(deck.owners[number].name, number, width)
@@ -50,11 +53,18 @@ def set_list(deck: Deck, bases: Bases, width: float) -> list[Block]:
     return blocks
 
 
+def _numbered(deck: Deck, bases: Bases) -> str:
+    """Say what the numbers on the cards are: those that wait have no base of their own."""
+    if (laid := bases_laid(deck, bases)) < len(bases.sets[0]):
+        return f"cards {span(1, laid)} have the number of their base, the others wait"
+    return "the number on a card is that of its base"
+
+
 def _set_head(deck: Deck, bases: Bases, number: int, width: float) -> Block:
     items = bases.sets[number]
     about = " ".join(
         [
-            f"{counted(len(items), 'base')}: {how_hard(items)}. {most_get(_expected(deck, items))}",
+            f"{counted(len(items), 'card')}: {how_hard(items)}. {most_get(_expected(deck, items))}",
             _what_follows(deck, number),
         ]
     )
@@ -83,7 +93,7 @@ def _expected(deck: Deck, items: Sequence[Item]) -> float:
 
 def _set(items: Sequence[Item], named: Frame, deck: Deck, width: float) -> list[Block]:
     columns = [
-        Column("Base", 42),
+        Column("Card", 42),
         Column("Question", 0.5 * width - 42),
         Column("Answer", 0.31 * width),
         Column("Topic and level", 0.19 * width),
@@ -91,7 +101,7 @@ def _set(items: Sequence[Item], named: Frame, deck: Deck, width: float) -> list[
     fractions = deck.recipe.fractions
     rows = [
         [
-            cell(columns[0], (str(base), FIGURE)),
+            cell(columns[0], (str(number), FIGURE)),
             cell(columns[1], (styled_of(item, back=False, fractions=fractions), BODY)),
             cell(
                 columns[2],
@@ -100,7 +110,7 @@ def _set(items: Sequence[Item], named: Frame, deck: Deck, width: float) -> list[
             ),
             cell(columns[3], (item.topic or "no topic", NOTE), (_level(item.level), NOTE)),
         ]
-        for base, item in enumerate(items, start=1)
+        for number, item in enumerate(items, start=1)
     ]
     return table(columns, rows, named=named)
 

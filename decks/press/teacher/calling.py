@@ -10,7 +10,7 @@ from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, calls_told
 from decks.press.cards.arranging import SHARP, as_printed, fitted
-from decks.press.teacher.how.counts import earned
+from decks.press.teacher.how.counts import earned, is_one_team, points_of
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
@@ -48,10 +48,7 @@ BEFORE = (
 )
 """Common practice; see the facts in the tests."""
 
-HOW = (
-    "Read the question out; teams agree and write; all do the exercise; on your signal all show. "
-    "The seconds run from the first word to the answers counted."
-)
+SECONDS = "The seconds run from the first word to the answers counted."
 
 
 def call_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
@@ -59,13 +56,20 @@ def call_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
     title = title_block("Call sheet", about_time(called, deck.recipe.minutes), width)
     blocks = [
         title,
-        Block(paragraph(HOW, width, BODY), space=10, with_next=True),
-        Block(paragraph(points_told(deck.recipe.points), width, BODY), space=6, with_next=True),
+        Block(paragraph(_how(deck), width, BODY), space=10, with_next=True),
+        Block(paragraph(points_told(points_of(deck)), width, BODY), space=6, with_next=True),
         Block(panel("Before the first call", BEFORE, width), space=12),
     ]
     for number, calls in enumerate(called.rounds):
         blocks += _round(deck, number, calls, width)
     return blocks
+
+
+def _how(deck: Deck) -> str:
+    write, show = "teams agree and write", "all show"
+    if is_one_team(deck):
+        write, show = "the team agrees and writes", "it shows"
+    return f"Read the question out; {write}; all do the exercise; on your signal {show}. {SECONDS}"
 
 
 def points_told(points: Points) -> str:

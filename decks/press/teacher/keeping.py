@@ -28,7 +28,8 @@ TICK = 12.0
 
 def keeping(deck: Deck, width: float) -> list[Block]:
     """Return the page that says what belongs together, and how it stays so."""
-    subtitle = "Count each pile after the lesson; tick it when it is whole"
+    pile = "each pile" if len(deck.owners) > 1 else "the pile"
+    subtitle = f"Count {pile} after the lesson; tick it when it is whole"
     words = [
         ("Write down what was right", _marks(deck)),
         ("Store", _store(deck)),
@@ -85,12 +86,13 @@ def _said(title: str, text: str, width: float) -> Frame:
 
 
 def _store(deck: Deck) -> str:
-    word = deck.owner_word
+    several = len(deck.owners) > 1
+    what = f"for each {deck.owner_word}" if several else "for the cards"
     guides = ", one study guide" if deck.guides else ""
     return (
-        f"A band or an envelope for each {word}, numbers in order; all of them in one box with "
-        f"this file{guides} and the name of the deck: {deck.name}. Dry and flat: card that has "
-        "bent does not lie well."
+        f"A band or an envelope {what}, numbers in order; {'all of them ' if several else ''}in "
+        f"one box with this file{guides} and the name of the deck: {deck.name}. Dry and flat: card "
+        "that has bent does not lie well."
     )
 
 

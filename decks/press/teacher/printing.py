@@ -28,19 +28,21 @@ def printing_steps(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[St
 
 
 def _print(recipe: Recipe, grid: Grid, runs: list[Run]) -> Step:
-    text = f"{_load(recipe, grid, runs)} {_job('cards.pdf', grid.sides, grid.flip)}."
+    text = f"{_load(grid, runs)} {_job('cards.pdf', grid.sides, grid.flip)}."
     if grid.sides is Sides.DUPLEX:
         text = f"{text} {_measured(recipe)}".strip()
-    return Step("Print", text, _shown(recipe))
+    return Step("Print", text, _shown(runs))
 
 
-def _load(recipe: Recipe, grid: Grid, runs: list[Run]) -> str:
+def _load(grid: Grid, runs: list[Run]) -> str:
     weight = WEIGHTS.get(grid.sides, "")
-    if recipe.ink is Ink.STOCK:
+    if len(runs) > 1:
         end = f" Take paper {weight}." if weight else ""
         start = "Take steps 2 to 4 for" if grid.sides is Sides.TWO_PASSES else "Do this for"
         return f"{start} one colour after another: load its sheets, print its pages.{end}"
-    start = f"Load {counted(runs[0].sheets, 'sheet')} of {grid.paper.name}"
+    (run,) = runs
+    paper = f"{run.paper} {grid.paper.name}" if run.paper else grid.paper.name
+    start = f"Load {counted(run.sheets, 'sheet')} of {paper}"
     return f"{start}, {weight}." if weight else f"{start}."
 
 
@@ -50,8 +52,8 @@ def _job(file: str, sides: Sides, flip: Flip) -> str:
     return f"Print {file} {FULL_SIZE}, on one side only"
 
 
-def _shown(recipe: Recipe) -> Shown:
-    return Shown.LOADS if recipe.ink is Ink.STOCK else Shown.NOTHING
+def _shown(runs: list[Run]) -> Shown:
+    return Shown.LOADS if len(runs) > 1 else Shown.NOTHING
 
 
 def _check(grid: Grid) -> Step:
@@ -70,7 +72,7 @@ def _two_passes(recipe: Recipe, grid: Grid, runs: list[Run]) -> list[Step]:
     fronts = _job("cards-fronts.pdf", grid.sides, grid.flip)
     return [
         _trial(recipe, runs[0]),
-        Step("Print the fronts", f"{_load(recipe, grid, runs)} {fronts}.", _shown(recipe)),
+        Step("Print the fronts", f"{_load(grid, runs)} {fronts}.", _shown(runs)),
         Step("Put the pile in again", _turned_over() if up else _as_it_lies()),
         Step("Print the backs", _backs(recipe, grid, runs[0])),
     ]

@@ -8,7 +8,9 @@ from decks.lesson import Bases
 from decks.lesson.crowd import crowd
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
 from decks.press.teacher.base_words import without_card
-from decks.press.teacher.how.stations import all_sets, how_checked, keep_others
+from decks.press.teacher.how.counts import is_one_team
+from decks.press.teacher.how.sets import all_sets, keep_others
+from decks.press.teacher.how.stations import how_checked
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
 from decks.press.type.setting import HEADING, NOTE, STRONG, TEXT_ASCENT, Style, paragraph, width_of
@@ -56,12 +58,19 @@ def _how(deck: Deck, bases: Bases) -> str:
     stops = min(len(bases.sets[0]), MOST_MOVES)
     seconds = 60 * deck.recipe.minutes / stops
     return (
-        f"{_all_out(deck, len(bases.sets[0]))}"
-        "Each group starts at the base in its first column. At the base they read, agree and "
-        f"answer, then {how_checked(deck)}; at the signal all walk on together, one column to the "
-        "right. "
+        f"{_all_out(deck, len(bases.sets[0]))}{_walk(deck)} "
         f"{counted(stops, 'stop')} in {counted(deck.recipe.minutes, 'minute')} are "
         f"{_time(seconds)} each, with the walk. {_other_sets(bases, seconds)}"
+    )
+
+
+def _walk(deck: Deck) -> str:
+    start, they, on = "Each group starts at the base in its", "they", "all walk on together"
+    if is_one_team(deck):
+        start, they, on = "The group starts at the base in the", "all", "they walk on"
+    return (
+        f"{start} first column. At the base {they} read, agree and answer, then "
+        f"{how_checked(deck)}; at the signal {on}, one column to the right."
     )
 
 

@@ -10,6 +10,7 @@ from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Line, Placed, Text, Thing
 from decks.layout.units import mm
 from decks.lesson import Called
+from decks.press.teacher.how.counts import points_of
 from decks.press.teacher.keys import title_block
 from decks.press.type.setting import Style, line_of, swatch, upright, width_of
 from decks.recipe import Points
@@ -73,11 +74,11 @@ def score_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
     There is none where no points are counted. A round stays on one page. The ribbons of teams
     have the numbers after those of the owners, which are the rounds.
     """
-    ways = ways_of(deck.recipe.points)
+    ways = ways_of(points_of(deck))
     if not ways:
         return []
     plan = _plan(deck, ways, width)
-    title = title_block("Score sheet", _subtitle(ways, plan), width)
+    title = title_block("Score sheet", _subtitle(ways, plan, len(called.rounds)), width)
     head = _head(plan)
     blocks = [title, Block(head, space=16, with_next=True)]
     for number, calls in enumerate(called.rounds):
@@ -98,17 +99,19 @@ def ways_of(points: Points) -> tuple[Way, ...]:
     return tuple(way for way in ways if way.points)
 
 
-def _subtitle(ways: Sequence[Way], plan: Plan) -> str:
+def _subtitle(ways: Sequence[Way], plan: Plan, rounds: int) -> str:
+    when = "after each round" if rounds > 1 else "at the end"
     alike = len({way.points for way in ways}) == 1 and ways[0].points == 1
     meanings = ", ".join(
         f"{way.letter} {way.meaning}{'' if alike else f' ({way.points})'}" for way in ways
     )
     if plan.ways:
         rest = "Count the ticks" if alike else "Add up the points"
-        return f"Tick what a team earns: {meanings}. {rest} after each round."
+        team = "the team" if len(plan.names) == 1 else "a team"
+        return f"Tick what {team} earns: {meanings}. {rest} {when}."
     most = sum(way.points for way in ways)
     worth = " + ".join(f"{way.points} {way.meaning}" for way in ways)
-    return f"Write each team’s points, 0 to {most}: {worth}. Add up after each round."
+    return f"Write each team’s points, 0 to {most}: {worth}. Add up {when}."
 
 
 def _plan(deck: Deck, ways: tuple[Way, ...], width: float) -> Plan:

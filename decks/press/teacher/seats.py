@@ -7,6 +7,8 @@ from decks.evenly import even_sizes
 from decks.layout.flow import Block
 from decks.layout.frame import Frame, Line, Text
 from decks.lesson.writers import writers
+from decks.press.teacher.how.counts import is_one_team
+from decks.press.teacher.how.rounds import at_tables
 from decks.press.teacher.keys import title_block
 from decks.press.type.setting import (
     BODY,
@@ -28,11 +30,11 @@ ACROSS = 12
 """So many questions stand in one line of the roster."""
 
 HOW = (
-    "At each table, count the seats clockwise from the one nearest the board: that is seat 1. The "
-    "seat in the roster writes the team’s answer; after every question the pen goes to another. "
-    "Wherever the lesson stops, every seat has written equally often or once more. Anyone may pass "
-    "the pen to the next seat, no reason asked. If a team is larger or smaller today, let the pen "
-    "go round clockwise."
+    "count the seats clockwise from the one nearest the board: that is seat 1. The seat in the "
+    "roster writes the team’s answer; after every question the pen goes to another. Wherever the "
+    "lesson stops, every seat has written equally often or once more. Anyone may pass the pen to "
+    "the next seat, no reason asked. If {team} is larger or smaller today, let the pen go round "
+    "clockwise."
 )
 
 
@@ -45,7 +47,7 @@ def seats(deck: Deck, width: float) -> list[Block]:
         for size in sorted(set(sizes) - {0}, reverse=True)
     }
     title = title_block("Whose turn it is to write", _subtitle(by_size, sizes), width)
-    blocks = [title, Block(paragraph(HOW, width, BODY), space=10)]
+    blocks = [title, Block(paragraph(_how(deck), width, BODY), space=10)]
     roster = {size: writers(size, len(deck.cards)) for size in by_size}
     first = 0
     for owner, hand in zip(deck.owners, deck.hands, strict=True):
@@ -56,9 +58,16 @@ def seats(deck: Deck, width: float) -> list[Block]:
     return blocks
 
 
+def _how(deck: Deck) -> str:
+    team = "the team" if is_one_team(deck) else "a team"
+    return f"A{at_tables(deck)[1:]}, {HOW.format(team=team)}"
+
+
 def _subtitle(by_size: dict[int, list[str]], sizes: Sequence[int]) -> str:
     """Say how large the teams are, and which have one more."""
     count = counted(sum(sizes), "student")
+    if len(sizes) == 1:
+        return f"{count} in one team"
     if len(by_size) == 1 and 0 not in sizes:
         (size,) = by_size
         return f"{count}: {counted(size, 'student')} in each team"

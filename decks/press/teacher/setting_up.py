@@ -14,7 +14,15 @@ from decks.lesson.walking import (
     metres_for,
     reckon,
 )
-from decks.press.teacher.how.counts import a_team, blanks, each_told, hands, metres, spread
+from decks.press.teacher.how.counts import (
+    a_team,
+    blanks,
+    each_told,
+    hands,
+    is_one_team,
+    metres,
+    spread,
+)
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.room_plan import room_plan
 from decks.press.teacher.table import Column, cell, table
@@ -36,7 +44,7 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
     ways = reckoned(deck), reckoned(deck, caught=CAUGHT)
     names = [team.name for team in deck.recipe.teams]
     columns = [
-        Column("For one team", 0.46 * width),
+        Column("For the team" if is_one_team(deck) else "For one team", 0.46 * width),
         Column("nobody caught", 0.27 * width),
         Column(CAUGHT_TOLD, 0.27 * width),
     ]
@@ -49,16 +57,20 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
     ]
     subtitle = (
         f"{counted(deck.recipe.minutes, 'minute')} · {metres(deck.recipe.walk)} to the cards · "
-        f"{each_told(hands(deck), 'card')} and {each_told(a_team(deck), 'student')} a team"
+        f"{each_told(hands(deck), 'card')} and {each_told(a_team(deck), 'student')}{_each(deck)}"
     )
     return [
         title_block("Are there enough words?", subtitle, width),
         Block(panel(_verdict(ways[0]), advice(deck), width), space=14, with_next=True),
         *table(columns, rows, space=14),
-        Block(paragraph(_assumed(ways[0]), width, NOTE), space=8),
+        Block(paragraph(_assumed(deck, ways[0]), width, NOTE), space=8),
         Block(paragraph("The room from above", width, STRONG), space=20, with_next=True),
         Block(room_plan(names, metres(deck.recipe.walk), width), space=8),
     ]
+
+
+def _each(deck: Deck) -> str:
+    return "" if is_one_team(deck) else " a team"
 
 
 def reckoned(deck: Deck, *, caught: float = 0) -> Reckoning:
@@ -147,7 +159,7 @@ def advice(deck: Deck) -> str:
     """Say whether the words last, and what to change if they do not."""
     found = reckoned(deck)
     minutes = counted(deck.recipe.minutes, "minute")
-    words = f"{counted(found.cards, 'word')} a team {'is' if found.cards == 1 else 'are'}"
+    words = f"{counted(found.cards, 'word')}{_each(deck)} {'is' if found.cards == 1 else 'are'}"
     home = f"{'it' if found.cards == 1 else 'they'} will be home after about"
     if found.amount is Amount.ENOUGH:
         late = reckoned(deck, caught=CAUGHT)
@@ -177,7 +189,7 @@ def _fewer(deck: Deck, found: Reckoning) -> Iterator[str]:
     needed = math.ceil(found.minutes_for_all)
     if needed <= MOST_MINUTES:
         yield f"take {needed} minutes with Minutes"
-    yield "let two of a team walk at a time"
+    yield f"let two{'' if is_one_team(deck) else ' of a team'} walk at a time"
 
 
 def _more(deck: Deck, found: Reckoning) -> Iterator[str]:
@@ -207,10 +219,11 @@ def _in_all(deck: Deck, each: int) -> int:
     return each if deck.has_copies else each * len(deck.recipe.teams)
 
 
-def _assumed(found: Reckoning) -> str:
+def _assumed(deck: Deck, found: Reckoning) -> str:
+    walker = "one walker" if is_one_team(deck) else "one walker of a team"
     return (
-        "Reckoned for one walker of a team at a time, who takes one card. Walking at 2.5 miles an "
-        "hour (1.1 m a second), one of the walks of the Youth Compendium of Physical Activities "
+        f"Reckoned for {walker} at a time, who takes one card. Walking at 2.5 miles an hour (1.1 m "
+        "a second), one of the walks of the Youth Compendium of Physical Activities "
         f"(Butte et al. 2018); {SECONDS_TO_TAKE:g} seconds to take a card and "
         f"{SECONDS_TO_HAND_OVER:g} to hand it over are our own judgement, and so is how many are "
         f"caught. A trip takes {found.seconds_a_trip:.0f} seconds. If your class is slower, a "

@@ -1,5 +1,7 @@
 """What the teacher does to make the deck, in words and in order, with the usual cautions."""
 
+from collections import Counter
+
 from decks.deck import Deck
 from decks.layout.grid import Grid
 from decks.layout.paper import Paper
@@ -35,7 +37,7 @@ def steps_of(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> list[Step]:
         *printing_steps(deck, grid, stacks),
         *([_fold_leaves()] if grid.folds_first else []),
         *([] if grid.whole else [_cut(deck, grid, stacks)]),
-        _pile(deck, grid),
+        _pile(deck, grid, stacks),
         *([_fold_cards(grid)] if grid.folded and not grid.folds_first else []),
         *_papers(deck, grid),
     ]
@@ -94,7 +96,7 @@ def _stacks_told(deck: Deck, stacks: tuple[Stack, ...]) -> str:
     return f"There are {len(stacks)} stacks, named at their top edge: cut each by itself."
 
 
-def _pile(deck: Deck, grid: Grid) -> Step:
+def _pile(deck: Deck, grid: Grid, stacks: tuple[Stack, ...]) -> Step:
     """Say why nothing needs sorting."""
     owner = deck.owner_word
     if grid.whole:
@@ -105,12 +107,20 @@ def _pile(deck: Deck, grid: Grid) -> Step:
         return Step("Pile", text, Shown.LEAVES)
     text = (
         "Each place on the leaf gives one pile, its lowest number on top; what is cut later goes "
-        f"under what was cut before. Lay a {owner}’s piles on one another in the order of the "
-        "plan: nothing needs sorting."
+        f"under what was cut before. {_laid(deck, stacks)}: nothing needs sorting."
     )
     if deck.recipe.activity is Activity.COLLECT:
         text += " The spare cards come last: put them by for words that get lost."
     return Step("Pile", text, Shown.PLANS)
+
+
+def _laid(deck: Deck, stacks: tuple[Stack, ...]) -> str:
+    """Say what becomes of an owner's piles; where each has one alone, that is the whole."""
+    whose = f"{'a' if len(deck.owners) > 1 else 'the'} {deck.owner_word}’s"
+    piles = Counter(pile.team for stack in stacks for pile in stack.piles)
+    if max(piles.values(), default=0) > 1:
+        return f"Lay {whose} piles on one another in the order of the plan"
+    return f"It holds all of {whose} cards"
 
 
 def _papers(deck: Deck, grid: Grid) -> list[Step]:
@@ -128,13 +138,10 @@ def _papers(deck: Deck, grid: Grid) -> list[Step]:
 
 def _answers(deck: Deck, paper: Paper) -> str:
     """Say how often the list of answers is printed: each team checks by a list of its own."""
-    copies = ""
+    whom = "for whoever checks"
     if deck.owner_word == "team":
-        copies = f", {counted(len(deck.recipe.teams), 'copy', 'copies')}"
-    return (
-        f"Print answers.pdf on {paper.name} for whoever checks{copies}: it stands in the order of "
-        "the labels."
-    )
+        whom += f", {counted(len(deck.recipe.teams), 'copy', 'copies')}"
+    return f"Print answers.pdf on {paper.name} {whom}: it stands in the order of the labels."
 
 
 def _sheets(deck: Deck, paper: Paper) -> str:

@@ -1,8 +1,11 @@
 """How each activity goes, from which somebody who has never seen it could run the lesson."""
 
+from msgspec.structs import replace
+
 from decks.deck import Deck
 from decks.lesson import Bases, Called, Telling
 from decks.press.teacher.how.collect import collect
+from decks.press.teacher.how.counts import a_team, is_one_team
 from decks.press.teacher.how.organizer import organizer
 from decks.press.teacher.how.play import Part, Play
 from decks.press.teacher.how.review import review
@@ -13,8 +16,26 @@ from decks.recipe import Activity
 __all__ = ["Part", "Play", "play_of"]
 
 
+ALONE = (
+    "A team of one student cannot do this as told: take fewer teams, so that each has two or more."
+)
+
+
 def play_of(deck: Deck) -> Play:
     """Return how to run the lesson that a deck is for."""
+    play = _play_of(deck)
+    if _are_alone(deck):
+        return replace(play, setting=(ALONE, *play.setting))
+    return play
+
+
+def _are_alone(deck: Deck) -> bool:
+    """Say whether a team has one student where teams do something together."""
+    together = not isinstance(deck.lesson, Bases)
+    return together and not is_one_team(deck) and min(a_team(deck)) == 1
+
+
+def _play_of(deck: Deck) -> Play:
     lesson = deck.lesson
     if isinstance(lesson, Called):
         return rounds(deck, lesson)

@@ -9,6 +9,7 @@ from decks.press.teacher.how.counts import (
     each_told,
     every_team,
     guides_needed,
+    is_one_team,
     lost,
     metres,
     points,
@@ -47,7 +48,7 @@ def _setting(deck: Deck) -> tuple[str, ...]:
     away = metres(deck.recipe.walk)
     up = "front" if deck.recipe.sides is Sides.FRONTS else "team mark"
     table = "a table with its guides" if deck.guides else "a table"
-    several = len(deck.recipe.teams) > 1
+    several = not is_one_team(deck)
     apart = ", an arm’s length apart" if several else ""
     mixed = "All teams’ cards mixed" if several else "All mixed"
     return (
@@ -61,12 +62,13 @@ def _setting(deck: Deck) -> tuple[str, ...]:
 
 
 def _steps(deck: Deck) -> tuple[Part, ...]:
+    each = "at a time" if is_one_team(deck) else "a team"
     steps = [
         Part("In a row", _row(deck)),
         Part(
             "One out",
             f"On “Go” the first of {every_team(deck)} walks to the cards, takes one with the "
-            "team’s mark, and walks home with it in the open hand. One walker a team, one card a "
+            f"team’s mark, and walks home with it in the open hand. One walker {each}, one card a "
             "walk.",
         ),
         Part("Home", _home(deck)),
@@ -90,17 +92,17 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
 
 
 def _row(deck: Deck) -> str:
-    number = spread(a_team(deck))
+    number = f"{spread(a_team(deck))} in {'all' if is_one_team(deck) else 'a team'}"
     return (
-        f"{every_team(deck).capitalize()} numbers itself, {number} in a team, and keeps to that "
-        "order to the end, so that all walk about equally often. Show "
-        "once how to carry, to hand over, and to stop."
+        f"{every_team(deck).capitalize()} numbers itself, {number}, and keeps to that order to the "
+        "end, so that all walk about equally often. Show once how to carry, to hand over, and to "
+        "stop."
     )
 
 
 def _home(deck: Deck) -> str:
     find = " and finds the blank that it may fit" if deck.guides else ""
-    back = " A card of another team goes back." if len(deck.recipe.teams) > 1 else ""
+    back = " A card of another team goes back." if not is_one_team(deck) else ""
     return (
         "At home the card is handed over and the next one walks. Whoever waits reads the word "
         f"out{find}.{back}"
@@ -108,8 +110,9 @@ def _home(deck: Deck) -> str:
 
 
 def _end(deck: Deck) -> str:
+    who = "the team" if is_one_team(deck) else "a team"
     return (
-        f"After {counted(deck.recipe.minutes, 'minute')}, or when a team has all its words, give "
+        f"After {counted(deck.recipe.minutes, 'minute')}, or when {who} has all its words, give "
         "the stop signal. Everyone walks home; a card that is still on its way does not count. "
         f"{every_team(deck).capitalize()} counts what it has."
     )
@@ -143,7 +146,7 @@ def _asks_for_others(deck: Deck) -> bool:
 
 
 def _have_own_words(deck: Deck) -> bool:
-    return len(deck.recipe.teams) > 1 and not deck.has_copies
+    return not is_one_team(deck) and not deck.has_copies
 
 
 def _asides(deck: Deck) -> tuple[Part, ...]:

@@ -2,12 +2,14 @@
 
 from collections.abc import Sequence
 
+from msgspec.structs import replace
+
 from decks.deck import Deck
 from decks.evenly import even_sizes
 from decks.layout.page import FOLDED
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
-from decks.recipe import CardSize, GuideFor, Sides, Support
+from decks.recipe import CardSize, GuideFor, Points, Sides, Support
 from decks.words import counted
 
 NO_POINTS = "No points are counted: what counts is what everyone can say now."
@@ -51,9 +53,25 @@ def a_team(deck: Deck) -> tuple[int, int]:
     return max(1, sizes[-1]), max(1, sizes[0])
 
 
+def is_one_team(deck: Deck) -> bool:
+    """Say whether the class is one team, which has no other to play with."""
+    return len(deck.recipe.teams) == 1
+
+
 def every_team(deck: Deck) -> str:
     """Return `every team`, or `the team` where there is one."""
-    return "every team" if len(deck.recipe.teams) > 1 else "the team"
+    return "the team" if is_one_team(deck) else "every team"
+
+
+def in_all(deck: Deck) -> str:
+    """Return `, 4 in all` of what each of several teams has."""
+    return "" if is_one_team(deck) else f", {len(deck.recipe.teams)} in all"
+
+
+def points_of(deck: Deck) -> Points:
+    """Return the points that can be earned: a lone team is always first, which earns none."""
+    given = deck.recipe.points
+    return replace(given, first=0) if is_one_team(deck) else given
 
 
 def hands(deck: Deck) -> list[int]:
@@ -106,7 +124,7 @@ def answers_needed(deck: Deck) -> list[str]:
         return []
     if deck.owner_word != "team":
         return ["answers.pdf for whoever checks"]
-    return [f"answers.pdf: one for {every_team(deck)}, {len(deck.recipe.teams)} in all"]
+    return [f"answers.pdf: one for {every_team(deck)}{in_all(deck)}"]
 
 
 def guides_needed(deck: Deck) -> list[str]:
@@ -115,7 +133,7 @@ def guides_needed(deck: Deck) -> list[str]:
         return []
     students = counted(deck.recipe.students, "student")
     paper = page_paper(deck.recipe.paper).name
-    if deck.recipe.guide is GuideFor.TEAM:
+    if deck.recipe.guide is GuideFor.TEAM and not is_one_team(deck):
         return [f"study-guide.pdf on {paper}: for each of {students} the pages of their own team"]
     return [f"study-guide.pdf on {paper}: the same pages for each of {students}"]
 

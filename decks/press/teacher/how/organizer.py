@@ -65,7 +65,7 @@ def _needs(deck: Deck, telling: Telling) -> tuple[str, ...]:
 
 def _sheets(telling: Telling, paper: str, groups: int) -> list[str]:
     """Return the sheets that groups write on, and how often they are copied."""
-    copies = f"{counted(groups, 'copy', 'copies')}, one a group"
+    copies = "1 copy" if groups == 1 else f"{groups} copies, one a group"
     planned = copies if telling.is_alike else "each group its own"
     sheets = [f"planning-sheet.pdf on {paper}: {planned}"]
     if is_compared(telling):
@@ -96,12 +96,13 @@ def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
     share = " The texts are shared out: the cards of a group say which is its own."
     if telling.is_alike:
         share = "" if _is_one(telling) else " Every group has the same."
+    sit = "The group sits as a team" if _is_one(telling) else "Groups sit as teams"
     number = spread(a_team(deck))
     tables = f"A table for every group, {number} at each, with a clear way from one to the next."
     return (
         f"A table for the group, {number} at it." if _is_one(telling) else tables,
         f"On it the group’s cards, details up, mixed.{share}",
-        "Groups sit as teams; who reads out, draws, and explains changes as they agree.",
+        f"{sit}; who reads out, draws, and explains changes as they agree.",
     )
 
 
@@ -164,7 +165,7 @@ def _asides(telling: Telling) -> tuple[Part, ...]:
         Part(
             "Points",
             "The checking grid: main idea, details, organisation, symbols explained, 0 to 3 each, "
-            f"{HIGHEST} at the most for a group.",
+            f"{HIGHEST} at the most{'' if _is_one(telling) else ' for a group'}.",
         ),
         Part(
             "Gentler, and seated",

@@ -13,6 +13,7 @@ from decks.press.teacher.how.counts import (
     guides_needed,
     hands,
     helped,
+    is_one_team,
     lost,
     points,
     where_answers_are,
@@ -39,7 +40,7 @@ def review(deck: Deck) -> Play:
                 "lies there, questions up, numbers in order."
             ),
             "The middle of the room is clear.",
-            *(["A sheet at every home for the team’s strokes."] if _counts(deck) else []),
+            *([f"A sheet {_where(deck)} for the team’s strokes."] if _counts(deck) else []),
             "Try the stop signal once: everyone stands still and looks at you.",
         ),
         steps=_steps(deck),
@@ -71,12 +72,7 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
     minutes = deck.recipe.minutes
     at_home = max(1, round(minutes / AT_HOME))
     steps = [
-        Part(
-            f"At home, {at_home} min",
-            "In pairs: one takes a card from the team’s pile and asks, the other answers, then "
-            f"{where_answers_are(deck)} tells. Right: the card is put aside. Not right: say the "
-            "answer once, and the card goes under the pile. Then change roles.",
-        ),
+        Part(f"At home, {at_home} min", _at_home(deck)),
         Part("Take one, walk", _take(deck)),
         Part("Ask each other", _ask(deck)),
         Part("What counts", _earned(deck)),
@@ -88,12 +84,26 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
     return tuple(steps)
 
 
+def _where(deck: Deck) -> str:
+    return "at home" if is_one_team(deck) else "at every home"
+
+
+def _at_home(deck: Deck) -> str:
+    return (
+        "In pairs: one takes a card from the team’s pile and asks, the other answers, then "
+        f"{where_answers_are(deck)} tells. Right: the card is put aside. Not right: say the answer "
+        "once, and the card goes under the pile. Then change roles. No card left: "
+        "begin again."
+    )
+
+
 def _take(deck: Deck) -> str:
     look = ", looks up its answer in the list" if _looks_up(deck) else ""
     other = "from another team" if len(deck.recipe.teams) > 1 else "not met yet"
     return (
-        f"Everyone takes one card from the pile{look} and walks about the room.{_short(deck)} Call "
-        f"“Meet”: everyone stops with the nearest person {other}; three may stand together."
+        f"Lay all cards in one pile again. Everyone takes one{look} and walks about the room."
+        f"{_short(deck)} Call “Meet”: everyone stops with the nearest person {other}; three may "
+        "stand together."
     )
 
 
@@ -116,9 +126,8 @@ def _earned(deck: Deck) -> str:
     if not _counts(deck):
         return NO_POINTS
     earned = points(deck.recipe.points.right)
-    return (
-        f"A right answer earns {earned} for the team of whoever gave it. A wrong one costs nothing."
-    )
+    whose = "the team" if is_one_team(deck) else "the team of whoever gave it"
+    return f"A right answer earns {earned} for {whose}. A wrong one costs nothing."
 
 
 def _home(deck: Deck) -> str:
@@ -160,7 +169,10 @@ def _asides(deck: Deck) -> tuple[Part, ...]:
 
 
 def _points(deck: Deck) -> str:
-    summed = (
-        "Add a team’s strokes to its right blanks." if deck.guides else "Add up a team’s strokes."
-    )
+    whose = "the team’s" if is_one_team(deck) else "a team’s"
+    summed = f"Add up {whose} strokes."
+    if deck.guides:
+        summed = f"Add {whose} strokes to its right blanks."
+    if is_one_team(deck):
+        return summed
     return f"{summed} Where teams differ in number, divide by the students in each."

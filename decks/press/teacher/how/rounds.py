@@ -11,7 +11,10 @@ from decks.press.teacher.how.counts import (
     cards_made,
     earned,
     every_team,
+    in_all,
+    is_one_team,
     lost,
+    points_of,
     spread,
     where_answers_are,
 )
@@ -34,7 +37,6 @@ def rounds(deck: Deck, called: Called) -> Play:
 
 
 def _needs(deck: Deck) -> tuple[str, ...]:
-    teams = len(deck.recipe.teams)
     number = len(deck.hands)
     piles = f"{counted(number, 'pile')}, a round each" if number > 1 else "one pile"
     return (
@@ -42,12 +44,12 @@ def _needs(deck: Deck) -> tuple[str, ...]:
         *answers_needed(deck),
         "The call sheet of this file, and a clock that shows seconds",
         _scoring(deck),
-        f"Paper and a thick pen for {every_team(deck)}, {teams} in all; a stop signal",
+        f"Paper and a thick pen for {every_team(deck)}{in_all(deck)}; a stop signal",
     )
 
 
 def _counts_points(deck: Deck) -> bool:
-    return deck.recipe.points != Points(0, 0, 0)
+    return points_of(deck) != Points(0, 0, 0)
 
 
 def _scoring(deck: Deck) -> str:
@@ -62,8 +64,8 @@ def _setting(deck: Deck, called: Called) -> tuple[str, ...]:
     return (
         f"A table for {every_team(deck)}, with room for {number} to stand round it.",
         (
-            "Count the seats at each table clockwise from the one nearest the board: the roster of "
-            "seats in this file says who writes when."
+            f"Count the seats {at_tables(deck)} clockwise from the one nearest the board: the "
+            "roster of seats in this file says who writes when."
         ),
         about_time(called, deck.recipe.minutes),
     )
@@ -78,8 +80,7 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
         ),
         Part(
             "Heads together",
-            "Teams whisper, and agree on one answer. Everybody in the team should be able to "
-            "say it.",
+            f"{_whisper(deck)} on one answer. Everybody in the team should be able to say it.",
         ),
         Part("Write", _write(deck)),
         Part(
@@ -88,18 +89,31 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
             "counting aloud. All choose the exercise, its gentler or its seated way; all count "
             "alike.",
         ),
-        Part(
-            "Show",
-            "When the seconds of the call sheet are over, give the signal: all papers go up at "
-            "once. Say the answer; what else to accept stands beside it.",
-        ),
+        Part("Show", _show(deck)),
         Part("What counts", _counts(deck)),
         Part("The end", _end(deck, called)),
     )
 
 
+def at_tables(deck: Deck) -> str:
+    """Return where the seats are counted."""
+    return "at the table" if is_one_team(deck) else "at each table"
+
+
+def _whisper(deck: Deck) -> str:
+    return "The team whispers, and agrees" if is_one_team(deck) else "Teams whisper, and agree"
+
+
+def _show(deck: Deck) -> str:
+    papers = "the paper goes up" if is_one_team(deck) else "all papers go up at once"
+    return (
+        f"When the seconds of the call sheet are over, give the signal: {papers}. Say the answer; "
+        "what else to accept stands beside it."
+    )
+
+
 def _write(deck: Deck) -> str:
-    noted = " The first team whose paper is down is noted." if deck.recipe.points.first else ""
+    noted = " The first team whose paper is down is noted." if points_of(deck).first else ""
     return (
         f"The seat whose turn it is by the roster writes the answer and lays it face down.{noted}"
     )
@@ -108,7 +122,7 @@ def _write(deck: Deck) -> str:
 def _counts(deck: Deck) -> str:
     if not _counts_points(deck):
         return NO_POINTS
-    counted_for = deck.recipe.points
+    counted_for = points_of(deck)
     ways = [
         (counted_for.right, "Right: {}."),
         (counted_for.first, "Right and first down: {}."),
@@ -129,10 +143,9 @@ def _end(deck: Deck, called: Called) -> str:
 
 
 def _asides(deck: Deck) -> tuple[Part, ...]:
-    tie = " A tie is shared. Points are never taken away." if _counts_points(deck) else ""
     fall = ": the points for moving together then fall away" if deck.recipe.points.together else ""
     return (
-        Part("Fair to all", f"Teams that differ in number play alike: one answer a team.{tie}"),
+        Part("Fair to all", _fair(deck)),
         Part(
             "Gentler, and seated",
             "Every exercise has both on the call sheet; say all three each time. Or leave the "
@@ -140,3 +153,10 @@ def _asides(deck: Deck) -> tuple[Part, ...]:
         ),
         Part("A card is lost", lost("a blank card", "the call sheet")),
     )
+
+
+def _fair(deck: Deck) -> str:
+    alike, tie = "Teams that differ in number play alike: one answer a team.", " A tie is shared."
+    if is_one_team(deck):
+        alike, tie = "One answer for the whole team.", ""
+    return f"{alike}{tie} Points are never taken away." if _counts_points(deck) else alike

@@ -8,18 +8,16 @@ from decks.press.teacher.how.counts import (
     cards_made,
     each_has,
     hands,
+    is_one_team,
     lost,
     points,
     span,
     where_answers_are,
 )
 from decks.press.teacher.how.play import Part, Play
+from decks.press.teacher.how.sets import all_sets, bases_laid, keep_others, sets_today
 from decks.recipe import Sides
 from decks.words import counted, listed
-
-LEAST_MINUTES = 4
-"""What a set needs at the least to be worth laying out; our own judgement."""
-
 
 WALK = (
     "On “Go” everyone walks to another base, any but the one just left. Whoever catches walks too."
@@ -53,13 +51,6 @@ def stations(deck: Deck, bases: Bases) -> Play:
     )
 
 
-def sets_today(deck: Deck, bases: Bases) -> tuple[int, int]:
-    """Return how many of the sets the time is for, and about how many minutes each."""
-    minutes = deck.recipe.minutes
-    used = min(len(bases.sets), max(1, minutes // LEAST_MINUTES))
-    return used, max(1, minutes // used)
-
-
 def _crowd(deck: Deck, bases: Bases) -> Crowd:
     return crowd(deck.recipe.students, len(bases.sets[0]))
 
@@ -85,8 +76,9 @@ def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
 
 
 def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
-    first, cards = _crowd(deck, bases).first, len(bases.sets[0])
-    lie = "Card 1 lies" if first == 1 else f"Cards {span(1, first)} of set 1 lie"
+    first, cards = bases_laid(deck, bases), len(bases.sets[0])
+    of_set = " of set 1" if bases.sets[1:] else ""
+    lie = f"Card 1{of_set} lies" if first == 1 else f"Cards {span(1, first)}{of_set} lie"
     apart = "along the walls, two arm’s lengths apart" if first > 1 else "along a wall"
     others = "the other waits" if first + 1 == cards else f"the other {cards - first} wait"
     waiting = f"; {others} with you" if first < cards else ""
@@ -112,16 +104,6 @@ def _today(deck: Deck, bases: Bases) -> str:
         return f"{which[0].upper()}{which[1:]} are for today, about {each_lies} each."
     sets = "set 1" if used == 1 else f"sets {span(1, used)}"
     return f"{minutes} are right for {sets}; {keep_others(number - used)}."
-
-
-def all_sets(number: int) -> str:
-    """Return what a number of sets, more than one, are called together."""
-    return "both sets" if number == 2 else f"all {number} sets"  # noqa: PLR2004
-
-
-def keep_others(number: int) -> str:
-    """Say what is done with so many sets for which there is no time."""
-    return f"keep the {'other' if number == 1 else 'others'} for another day"
 
 
 def _side_up(deck: Deck) -> str:
@@ -195,13 +177,14 @@ def _plan_says(deck: Deck, bases: Bases) -> str:
 def _end(deck: Deck) -> str:
     return (
         f"After {counted(deck.recipe.minutes, 'minute')} everyone walks back to their place. Ask "
-        "which question was the hardest, and answer it together. Count the cards back"
-        f"{', set by set' if len(deck.owners) > 1 else ''}."
+        "which question was the hardest, and answer it together. Count the "
+        f"cards back{', set by set' if len(deck.owners) > 1 else ''}."
     )
 
 
 def _asides(deck: Deck, bases: Bases) -> tuple[Part, ...]:
-    round_ = "" if _is_one(bases) else ": teams go round together as the page Rotation says"
+    go = "the team goes" if is_one_team(deck) else "teams go"
+    round_ = "" if _is_one(bases) else f": {go} round together as the page Rotation says"
     return (
         Part("Points", _points(deck)),
         Part(
@@ -216,6 +199,8 @@ def _points(deck: Deck) -> str:
     right = deck.recipe.points.right
     if not right:
         return "No points are counted: strokes are for each student alone."
+    if is_one_team(deck):
+        return f"A stroke is {points(right)}. Add up all slips. Or no points at all."
     return (
         f"A stroke is {points(right)}. Add up the slips of a team; where teams differ in number, "
         "divide by the students in each. Or no points at all."

@@ -44,7 +44,7 @@ def said(deck, chapter):
 def test_the_set_list_has_every_question_at_its_base_with_all_answers():
     deck = stations(rounds=3)
     told = said(deck, set_list)
-    ends = [told.index(f"Set {n} 8 bases") for n in (1, 2, 3)] + [len(told)]
+    ends = [told.index(f"Set {n} 8 cards") for n in (1, 2, 3)] + [len(told)]
     for hand, start, end in zip(deck.hands, ends, ends[1:], strict=False):
         part = told[start:end]
         for one in hand:
@@ -56,7 +56,16 @@ def test_the_set_list_has_every_question_at_its_base_with_all_answers():
 
 
 def test_an_only_set_is_called_no_last_one():
-    assert "It is the last" not in said(stations(count=6, rounds=1), set_list)
+    told = said(stations(count=6, rounds=1), set_list)
+    assert not [part for part in ("It is the last", "sets", "set by set") if part in told]
+
+
+def test_cards_without_a_base_of_their_own_are_not_told_as_bases():
+    # 24 students want nine bases
+    told = said(stations(24, rounds=1), set_list)
+    assert "Set 1 24 cards: " in told
+    assert "; cards 1 to 9 have the number of their base, the others wait" in told
+    assert "; the number on a card is that of its base" in said(stations(24), set_list)
 
 
 def test_every_set_has_its_ribbon_and_says_how_hard_it_is():
@@ -65,9 +74,9 @@ def test_every_set_has_its_ribbon_and_says_how_hard_it_is():
     told = " ".join(texts(pages))
     assert [ribbon.team for page in pages for ribbon, _x, _y in things(page, Ribbon)] == [0, 1, 2]
     # levels 1, 2, 3 with shares .90, .75, .60, three items of each
-    assert "3 bases: all easy. About 9 of 10 should get a question right." in told
-    assert "3 bases: all medium. About 3 of 4 should get a question right." in told
-    assert "3 bases: all hard. About 3 of 5 should get a question right." in told
+    assert "3 cards: all easy. About 9 of 10 should get a question right." in told
+    assert "3 cards: all medium. About 3 of 4 should get a question right." in told
+    assert "3 cards: all hard. About 3 of 5 should get a question right." in told
 
 
 @pytest.mark.parametrize(
@@ -147,6 +156,7 @@ def test_cards_that_are_more_than_the_class_needs_wait():
     told = said(stations(24, rounds=1), base_plan)
     assert "lay out cards 1 to 9" in told
     assert "Cards 10 to 24 wait with you" in told
+    assert "that everyone knows by now; the base keeps its number." in told
 
 
 def test_topics_are_said_to_change_only_where_they_do():
@@ -256,6 +266,8 @@ def test_who_goes_round_is_told_where_the_answer_is(sides, checked):
 def test_one_group_goes_round_by_itself():
     told = said(stations(8, teams=1, rounds=1), rotation)
     assert "1 group goes round 8 bases" in told
+    assert "The group starts at the base in the first column." in told
+    assert "Each group" not in told
     assert "Williams" not in told
     assert "Williams" in said(stations(8, teams=2, rounds=1), rotation)
 

@@ -33,6 +33,11 @@ def test_there_is_a_copy_for_every_student(settings, copies):
     assert f" {copies} " in told(**settings)
 
 
+def test_one_team_has_no_pages_of_its_own():
+    assert "each student gets the pages of their own team" in told()
+    assert "every student gets the same pages" in told(teams=1)
+
+
 @pytest.mark.parametrize(
     ("support", "says"),
     [

@@ -201,6 +201,12 @@ def test_in_review_the_list_tells_where_cards_have_no_backs():
     assert "answers.pdf: one for every team, 4 in all" in text
 
 
+def test_cards_that_were_put_aside_are_back_in_the_pile_before_they_are_taken():
+    titles = {part.title: part.text for part in play_of(deck_for(Activity.REVIEW)).steps}
+    assert "No card left: begin again." in titles["At home, 7 min"]
+    assert titles["Take one, walk"].startswith("Lay all cards in one pile again. Everyone takes")
+
+
 def test_a_lone_team_meets_no_other():
     assert "another team" not in words(deck_for(Activity.REVIEW, teams=1))
 
@@ -250,8 +256,6 @@ def test_a_list_of_answers_is_needed_wherever_it_is_spoken_of():
         fronts = deck_for(activity, sides=Sides.FRONTS)
         assert sum("answers.pdf" in need for need in play_of(fronts).needs) == 1
         assert "answers.pdf" not in words(deck_for(activity))
-    stations = words(deck_for(Activity.STATIONS, sides=Sides.FRONTS))
-    assert "one for every team" not in stations
 
 
 def test_a_list_that_stays_at_home_tells_nobody_in_the_middle_of_the_room():
@@ -419,6 +423,14 @@ def test_parts_of_an_organisers_time_fill_it():
     titles = [part.title for part in play_of(deck_for(Activity.ORGANIZER, minutes=30)).steps]
     minutes = [int(title.split()[1]) for title in titles if title.endswith("min")]
     assert sum(minutes) == 30
+
+
+@pytest.mark.parametrize("activity", Activity)
+def test_teams_of_one_student_are_told_to_be_fewer_where_they_do_something_together(activity):
+    alone = "A team of one student cannot do this as told: take fewer teams"
+    together = activity is not Activity.STATIONS
+    for teams, students, is_told in ((4, 4, together), (4, 7, together), (4, 8, 0), (1, 1, 0)):
+        assert (alone in words(deck_for(activity, teams=teams, students=students))) == is_told
 
 
 def test_groups_with_one_text_tick_and_groups_with_several_look_for_what_is_common():

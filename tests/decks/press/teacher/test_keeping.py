@@ -52,6 +52,17 @@ def test_no_command_is_printed_that_a_shell_would_read_otherwise(sign):
     )
 
 
+@pytest.mark.parametrize("activity", [Activity.REVIEW, Activity.STATIONS, Activity.ROUNDS])
+def test_a_single_pile_is_kept_as_one(activity):
+    several, one = {"teams": 3, "rounds": 3}, {"teams": 1, "rounds": 1}
+    for each in ("Count each pile after", "A band or an envelope for each ", "all of them in one"):
+        assert each in said(deck_of(activity, **several))
+        assert each not in said(deck_of(activity, **one))
+    assert "A band or an envelope for the cards, numbers in order; in one box with" in said(
+        deck_of(activity, **one)
+    )
+
+
 @pytest.mark.parametrize(
     ("activity", "settings"),
     [

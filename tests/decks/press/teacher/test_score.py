@@ -45,7 +45,8 @@ def test_every_question_has_a_place_for_every_team_and_way_to_earn(count, teams,
     deck = lesson(count, teams, paper=paper)
     pages = sheet(deck)
     ticked = any(word.startswith("Tick") for word in words(pages[0]))
-    assert len(boxes(pages, "frame")) == count * teams * (3 if ticked else 1)
+    ways = 3 if teams > 1 else 2  # a lone team is always first
+    assert len(boxes(pages, "frame")) == count * teams * (ways if ticked else 1)
     assert [word for page in pages for word in words(page) if word.startswith("Card ")] == [
         f"Card {one.label}" for one in deck.cards
     ]
@@ -116,6 +117,13 @@ def test_places_are_for_what_earns_points(points, told):
 
 def test_where_ticks_would_be_too_small_a_number_is_written():
     assert "Write each team’s points, 0 to 3: " in " ".join(words(sheet(lesson(10, 12))[0]))
+
+
+def test_a_lone_team_earns_nothing_for_being_first():
+    said = " ".join(words(sheet(lesson(5, 1))[0]))
+    assert "R right, T moving together. " in said
+    only_first = lesson(5, 1, points=Points(0, 1, 0))
+    assert score_sheet(only_first, only_first.lesson, 500) == []
 
 
 def test_where_no_points_are_counted_there_is_no_sheet():

@@ -90,3 +90,10 @@ def test_the_page_says_who_writes_at_every_card_for_each_size_of_team(
 def test_the_teams_with_one_student_more_are_named(students, told):
     (page,) = sheet(lesson(10, students=students))
     assert told in " ".join(text.text for text, _x, _y in things(page, Text))
+
+
+def test_one_team_is_told_once():
+    (page,) = sheet(lesson(10, teams=1))
+    told = " ".join(text.text for text, _x, _y in things(page, Text))
+    assert "24 students in one team At the table, count" in told
+    assert "each" not in told

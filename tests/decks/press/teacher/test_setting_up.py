@@ -110,11 +110,11 @@ def test_a_single_word_and_a_single_student_are_told_as_one():
     """One word is home after 25.9 s."""
     alone = deck_of(1, teams=1, students=1)
     assert advice(alone).startswith(
-        "1 word a team is too few for 20 minutes: it will be home after about 1 minute. "
+        "1 word is too few for 20 minutes: it will be home after about 1 minute. "
     )
     blocks = reckoning(alone, column(page_paper(alone.recipe.paper)))
     (subtitle,) = (text for text in texts_in(blocks[0].frame) if "student" in text)
-    assert subtitle.endswith("1 card and 1 student a team")
+    assert subtitle.endswith("1 card and 1 student")
 
 
 def test_what_is_chosen_as_advised_is_right():

@@ -84,8 +84,25 @@ def test_every_team_gets_a_list_of_answers():
     told = "Print answers.pdf on Letter for whoever checks, 3 copies: it stands in the order"
     assert told in words(sides=Sides.FRONTS)
     assert "1 copy: it stands" in words(sides=Sides.FRONTS, teams=1)
-    sets = words(sides=Sides.FRONTS, activity=Activity.STATIONS)
-    assert "for whoever checks: it stands" in sets
+    rounds = words(sides=Sides.FRONTS, activity=Activity.ROUNDS)
+    assert "for whoever checks: it stands" in rounds
+
+
+def test_piles_are_laid_on_one_another_only_where_an_owner_has_several():
+    # on Letter there are eight small cards, which three teams with eight or nine cards share
+    assert "Lay a team’s piles on one another in the order of the plan: nothing" in words()
+    assert "Lay the team’s piles on one another" in words(teams=1)
+    single = words(size=CardSize.MEDIUM, teams=4)
+    assert "It holds all of a team’s cards: nothing needs sorting." in single
+    assert "on one another" not in single
+
+
+def test_one_colour_of_paper_is_not_told_as_several():
+    assert "one colour after another" in words(ink=Ink.STOCK)
+    for sides in (Sides.DUPLEX, Sides.TWO_PASSES):
+        alone = words(ink=Ink.STOCK, teams=1, sides=sides)
+        assert "after another" not in alone
+        assert "Load 4 sheets of blue Letter, as heavy as" in alone
 
 
 MEASURED = {"printer": "Staff room", "shift": Shift(right=1.2, up=-0.8)}
