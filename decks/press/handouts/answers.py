@@ -72,6 +72,8 @@ def _columns(deck: Deck, width: float) -> int:
 
 def _title(deck: Deck, width: float) -> Frame:
     whose = "for whoever checks the team" if deck.owner_word == "team" else "for whoever checks"
+    if deck.owner_word == "set":
+        whose = "one for each base"
     if deck.has_copies:
         whose = "the same for every team"
     return under_one_another(

@@ -14,6 +14,7 @@ from decks.press.teacher.how.stations import how_checked
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import BETWEEN, Column, cell, table
 from decks.press.type.setting import HEADING, NOTE, STRONG, TEXT_ASCENT, Style, paragraph, width_of
+from decks.recipe import Sides
 from decks.words import counted, listed
 
 MOST_MOVES = 12
@@ -97,7 +98,8 @@ def _all_out(deck: Deck, count: int) -> str:
     """Say that cards which wait in the game lie out here."""
     if crowd(deck.recipe.students, count).first == count:
         return ""
-    return f"For this all {count} cards of the set lie out. "
+    lists = ", each with a list of answers" if deck.recipe.sides is Sides.FRONTS else ""
+    return f"For this all {count} cards of the set lie out{lists}. "
 
 
 def _time(seconds: float) -> str:

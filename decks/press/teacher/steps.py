@@ -7,10 +7,11 @@ from decks.layout.grid import Grid
 from decks.layout.paper import Paper
 from decks.layout.stacking import Stack
 from decks.layout.units import in_mm
-from decks.lesson import Telling
+from decks.lesson import Bases, Telling
 from decks.press.handouts.answers import has_answer_list
 from decks.press.teacher.copying import guide_copies
 from decks.press.teacher.how.organizer import is_compared
+from decks.press.teacher.how.sets import bases_laid
 from decks.press.teacher.printing import printing_steps
 from decks.press.teacher.step import Shown, Step
 from decks.press.type.pages import page_paper
@@ -137,9 +138,12 @@ def _papers(deck: Deck, grid: Grid) -> list[Step]:
 
 
 def _answers(deck: Deck, paper: Paper) -> str:
-    """Say how often the list of answers is printed: each team checks by a list of its own."""
+    """Say how often the list of answers is printed: each team, or base, has one of its own."""
     whom = "for whoever checks"
-    if deck.owner_word == "team":
+    if isinstance(deck.lesson, Bases):
+        laid = bases_laid(deck, deck.lesson)
+        whom = f"for the bases, {counted(laid, 'copy', 'copies')}"
+    elif deck.owner_word == "team":
         whom += f", {counted(len(deck.recipe.teams), 'copy', 'copies')}"
     return f"Print answers.pdf on {paper.name} {whom}: it stands in the order of the labels."
 

@@ -4,7 +4,6 @@ from decks.deck import Deck
 from decks.lesson import Bases
 from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import (
-    answers_needed,
     cards_made,
     each_has,
     hands,
@@ -68,11 +67,20 @@ def _needs(deck: Deck, bases: Bases) -> tuple[str, ...]:
     who = "catcher" if catchers == 1 else "catchers"
     return (
         f"{cards_made(deck)}: {counted(len(deck.cards), 'card')} in {sets}",
-        *answers_needed(deck),
+        *_answers_needed(deck, bases),
         "The base plan and the set list of this file",
         f"{bands} for the {who}, a slip and a pencil for everyone",
         "A clock, a stop signal",
     )
+
+
+def _answers_needed(deck: Deck, bases: Bases) -> list[str]:
+    """Return the list of answers where cards have no backs: one for every base."""
+    if deck.recipe.sides is not Sides.FRONTS:
+        return []
+    if _is_one(bases):
+        return ["answers.pdf: one for the base"]
+    return [f"answers.pdf: one for each base, {bases_laid(deck, bases)} in all"]
 
 
 def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
@@ -87,7 +95,7 @@ def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
             f"{counted(first, 'base')} {apart}, never on the floor: the base plan says where, and "
             "how many for fewer or more students."
         ),
-        f"{lie} out, {_side_up(deck)}{waiting}. A card’s number is that of its base.",
+        f"{lie} out, {_side_up(deck, bases)}{waiting}. A card’s number is that of its base.",
         _today(deck, bases),
     )
 
@@ -106,9 +114,12 @@ def _today(deck: Deck, bases: Bases) -> str:
     return f"{minutes} are right for {sets}; {keep_others(number - used)}."
 
 
-def _side_up(deck: Deck) -> str:
+def _side_up(deck: Deck, bases: Bases) -> str:
     if deck.recipe.sides is Sides.TENT:
         return "question towards the room"
+    if deck.recipe.sides is Sides.FRONTS:
+        beside = "it" if _is_one(bases) else "each"
+        return f"question up, a list of answers face down beside {beside}"
     return "question up"
 
 
@@ -138,7 +149,7 @@ def _start(deck: Deck, bases: Bases) -> str:
 def how_checked(deck: Deck) -> str:
     """Say how one finds out at a base whether an answer is right."""
     if deck.recipe.sides is Sides.FRONTS:
-        return "ask whoever holds answers.pdf"
+        return "look at the list that lies there"
     if deck.recipe.sides is Sides.TENT:
         return "look at the other side"
     return "turn the card and look"

@@ -53,7 +53,7 @@ def test_a_list_for_all_teams_goes_on_without_a_name():
         (Activity.REVIEW, Dealing.SHARES, "for whoever checks the team"),
         (Activity.REVIEW, Dealing.COPIES, "the same for every team"),
         (Activity.ROUNDS, Dealing.SHARES, "for whoever checks"),
-        (Activity.STATIONS, Dealing.SHARES, "for whoever checks"),
+        (Activity.STATIONS, Dealing.SHARES, "one for each base"),
         (Activity.ORGANIZER, Dealing.COPIES, "the same for every team"),
     ],
 )

@@ -68,6 +68,11 @@ def test_cards_without_a_base_of_their_own_are_not_told_as_bases():
     assert "; the number on a card is that of its base" in said(stations(24), set_list)
 
 
+def test_cards_that_wait_have_lists_of_answers_with_them_where_they_have_no_backs():
+    few = stations(24, rounds=3, students=16, sides=Sides.FRONTS)
+    assert "all 8 cards of the set lie out, each with a list of answers." in said(few, rotation)
+
+
 def test_every_set_has_its_ribbon_and_says_how_hard_it_is():
     deck = stations(9, rounds=3, sets=Sets.RISING)
     pages = pages_of(deck, set_list)
@@ -254,7 +259,7 @@ def test_who_goes_round_is_told_what_a_base_without_a_card_is_for():
 @pytest.mark.parametrize(
     ("sides", "checked"),
     [
-        (Sides.FRONTS, "then ask whoever holds answers.pdf; at the signal"),
+        (Sides.FRONTS, "then look at the list that lies there; at the signal"),
         (Sides.TENT, "then look at the other side; at the signal"),
         (Sides.DUPLEX, "then turn the card and look; at the signal"),
     ],

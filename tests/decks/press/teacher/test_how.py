@@ -258,6 +258,17 @@ def test_a_list_of_answers_is_needed_wherever_it_is_spoken_of():
         assert "answers.pdf" not in words(deck_for(activity))
 
 
+def test_at_bases_without_backs_a_list_lies_at_each():
+    # 24 students want eight bases of the 10 cards of a set
+    text = words(deck_for(Activity.STATIONS, sides=Sides.FRONTS))
+    assert "answers.pdf: one for each base, 8 in all" in text
+    assert "question up, a list of answers face down beside each" in text
+    alone = words(deck_for(Activity.STATIONS, sides=Sides.FRONTS, items=ASKED[:1]))
+    assert "answers.pdf: one for the base" in alone
+    assert "face down beside it" in alone
+    assert "look at the list that lies there" in text
+
+
 def test_a_list_that_stays_at_home_tells_nobody_in_the_middle_of_the_room():
     titles = ("Take one, walk", "Ask each other", "Home and out again")
     for sides, tells in ((Sides.DUPLEX, "the back tells"), (Sides.FRONTS, "whoever asked tells")):

@@ -88,6 +88,14 @@ def test_every_team_gets_a_list_of_answers():
     assert "for whoever checks: it stands" in rounds
 
 
+def test_every_base_gets_a_list_of_answers():
+    # 25 cards in three sets, the first of nine; 24 students want nine bases, 16 want six
+    told = "Print answers.pdf on Letter for the bases, {} copies: it stands in the order"
+    for students, copies in ((24, 9), (16, 6)):
+        sets = words(sides=Sides.FRONTS, activity=Activity.STATIONS, students=students)
+        assert told.format(copies) in sets
+
+
 def test_piles_are_laid_on_one_another_only_where_an_owner_has_several():
     # on Letter there are eight small cards, which three teams with eight or nine cards share
     assert "Lay a team’s piles on one another in the order of the plan: nothing" in words()
