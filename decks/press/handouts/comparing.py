@@ -40,6 +40,11 @@ MOST_TOGETHER = 12
 
 THEN = "Then ask the other groups: a tick for each group that has this detail under this heading."
 
+WHAT_GOES_WHERE = (
+    "What only one of them says goes to its side, what both say into the middle: ideas, headings, "
+    "details."
+)
+
 PAD = 12.0
 RIBBON, RIBBON_HEIGHT = 9.0, 16.0
 
@@ -56,7 +61,7 @@ def comparing_pages(deck: Deck) -> list[Frame]:
     for story, teams in shared_stories(lesson):
         made += _same_text(deck, story, teams)
     if meet_other_texts(lesson):
-        made += _two_texts(deck)
+        made += _two_texts(deck, lesson)
     return made
 
 
@@ -172,17 +177,12 @@ def _ticks(words: Frame, grid: _Grid) -> Frame:
     return Frame(width, words.height, (Placed(0, 0, words), *boxes))
 
 
-def _two_texts(deck: Deck) -> list[Frame]:
+def _two_texts(deck: Deck, telling: Telling) -> list[Frame]:
     """Return the sheet for what two texts have each for itself, and what both have."""
     paper, recipe = page_paper(deck.recipe.paper), deck.recipe
     width, sizes = column(paper), guide_type(large_print=recipe.large_print)
     header = group_header(deck, "", WHAT, width, sizes=sizes, team=None)
-    told = paragraph(
-        "Write the titles of the two texts. What only one of them says goes to its side, what both "
-        "say into the middle: ideas, headings, details.",
-        width,
-        sizes.words,
-    )
+    told = paragraph(f"{_titles(telling)} {WHAT_GOES_WHERE}", width, sizes.words)
     last = _how_alike(width, sizes)
     left = page_room(paper, header) - told.height - last.height - 2 * PAD
     blocks = [
@@ -191,6 +191,13 @@ def _two_texts(deck: Deck) -> list[Frame]:
         Block(last, space=PAD),
     ]
     return pages(blocks, paper, foot=foot_of(deck), header=header)
+
+
+def _titles(telling: Telling) -> str:
+    texts = {story for stories in telling.stories for story in stories}
+    if len(texts) > 2:  # noqa: PLR2004 - the sheet is for two
+        return "Choose two texts and write their titles."
+    return "Write the titles of the two texts."
 
 
 def _how_alike(width: float, sizes: GuideType) -> Frame:

@@ -16,7 +16,7 @@ from decks.press.teacher.how.counts import (
 )
 from decks.press.teacher.how.play import Part, Play
 from decks.press.type.pages import page_paper
-from decks.recipe import Sides
+from decks.recipe import Sides, Support
 from decks.words import counted, listed
 
 SORTING, BUILDING = 0.2, 0.4
@@ -92,8 +92,14 @@ def _is_one(telling: Telling) -> bool:
     return len(telling.stories) == 1
 
 
+def _most_texts(telling: Telling) -> int:
+    """Return how many texts the group with the most of them has."""
+    return max(map(len, telling.stories))
+
+
 def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
-    share = " The texts are shared out: the cards of a group say which is its own."
+    own = "are" if _most_texts(telling) > 1 else "is"
+    share = f" The texts are shared out: the cards of a group say which {own} its own."
     if telling.is_alike:
         share = "" if _is_one(telling) else " Every group has the same."
     sit = "The group sits as a team" if _is_one(telling) else "Groups sit as teams"
@@ -101,35 +107,54 @@ def _setting(deck: Deck, telling: Telling) -> tuple[str, ...]:
     tables = f"A table for every group, {number} at each, with a clear way from one to the next."
     return (
         f"A table for the group, {number} at it." if _is_one(telling) else tables,
-        f"On it the group’s cards, details up, mixed.{share}",
+        f"On it the group’s cards, details up, mixed{_face_down(deck, telling)}.{share}",
         f"{sit}; who reads out, draws, and explains changes as they agree.",
     )
 
 
+def _face_down(deck: Deck, telling: Telling) -> str:
+    """Say that sheets which tell of the headings wait until these were looked for."""
+    if deck.recipe.support is Support.NONE:
+        return ""
+    sheets = "sheets" if _most_texts(telling) > 1 else "sheet"
+    return f"; the planning {sheets} face down until the cards are sorted"
+
+
 def _steps(deck: Deck, telling: Telling) -> tuple[Part, ...]:
     minutes = deck.recipe.minutes
-    turn = "look" if deck.recipe.sides is Sides.FRONTS else "turn the cards"
     sorting, building = (max(1, round(share * minutes)) for share in (SORTING, BUILDING))
     visiting = max(1, minutes - sorting - building)
+    several = _most_texts(telling) > 1
+    its = "its" if several else "the"
     return (
-        Part(
-            f"Sort, {sorting} min",
-            "Read the text. Lay the detail cards in groups that belong together and find a heading "
-            f"for each. Then {turn}: {where_answers_are(deck)} has the heading of the text.",
-        ),
+        Part(f"Sort, {sorting} min", _sort(deck, several=several)),
         Part(
             "Main idea",
-            "Close the text. In one sentence: what is all of this about? Write it on the planning "
-            "sheet, in pencil.",
+            f"Close the text. In one sentence: what is all of this about? Write it on {its} "
+            "planning sheet, in pencil.",
         ),
         Part(
             f"Build, {building} min",
-            "On the planning sheet: the headings, the details that support each, and a symbol or a "
-            "sign for each heading, with a word that says what it stands for.",
+            f"On {its} planning sheet: the headings, the details that support each, and a symbol "
+            "or a sign for each heading, with a word that says what it stands for.",
         ),
         Part(f"Explain, {visiting} min", ONE_GROUP_EXPLAINS if _is_one(telling) else EXPLAIN),
         *([Part("Compare", _compare(telling))] if is_compared(telling) else []),
         Part("The end", _end(deck, telling)),
+    )
+
+
+def _sort(deck: Deck, *, several: bool) -> str:
+    turn = "look" if deck.recipe.sides is Sides.FRONTS else "turn the cards"
+    read = "Read the text. Lay the detail cards"
+    if several:
+        read = (
+            "Take one text after another, steps 1 to 3 for each; the minutes are for all. Read it. "
+            "Lay its detail cards"
+        )
+    return (
+        f"{read} in groups that belong together and find a heading for each. Then {turn}: "
+        f"{where_answers_are(deck)} has the heading of the text."
     )
 
 

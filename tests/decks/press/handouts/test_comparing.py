@@ -74,6 +74,15 @@ def test_one_group_compares_its_texts_if_it_has_several():
     assert "In both" in words(page)
 
 
+def test_of_more_than_two_texts_two_are_chosen():
+    def told(texts):
+        *_same, last = comparing_pages(organizer_deck(texts, teams=2, deal=Dealing.SHARES))
+        return words(last)
+
+    assert "Choose two texts and write their titles." in told(TEXTS)
+    assert "Write the titles of the two texts." in told({"Shore": SHORE, "Marsh": MARSH})
+
+
 @pytest.mark.parametrize("paper", [PaperName.LETTER, PaperName.A4])
 @pytest.mark.parametrize("large_print", [False, True])
 @pytest.mark.parametrize("teams", [2, 12])

@@ -436,6 +436,22 @@ def test_parts_of_an_organisers_time_fill_it():
     assert sum(minutes) == 30
 
 
+def test_a_group_with_several_texts_takes_one_after_another():
+    one = words(deck_for(Activity.ORGANIZER, deal=Dealing.SHARES))
+    assert "one text after another" not in one
+    assert "Write it on the planning sheet" in one
+    several = words(deck_for(Activity.ORGANIZER, deal=Dealing.COPIES))
+    assert "Take one text after another, steps 1 to 3 for each; the minutes are for all." in several
+    assert "Write it on its planning sheet" in several
+
+
+@pytest.mark.parametrize("support", Support)
+def test_sheets_that_tell_of_headings_are_not_seen_before_these_were_looked_for(support):
+    text = words(deck_for(Activity.ORGANIZER, support=support))
+    told = "; the planning sheet face down until the cards are sorted" in text
+    assert told is (support is not Support.NONE)
+
+
 @pytest.mark.parametrize("activity", Activity)
 def test_teams_of_one_student_are_told_to_be_fewer_where_they_do_something_together(activity):
     alone = "A team of one student cannot do this as told: take fewer teams"
