@@ -5,6 +5,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame
 from decks.press.teacher.keys import title_block
+from decks.press.teacher.noting import how_to_note
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
     BODY,
@@ -31,7 +32,7 @@ def keeping(deck: Deck, width: float) -> list[Block]:
     pile = "each pile" if len(deck.owners) > 1 else "the pile"
     subtitle = f"Count {pile} after the lesson; tick it when it is whole"
     words = [
-        ("Write down what was right", _marks(deck)),
+        ("Write down what was right", how_to_note(deck, width)),
         ("Store", _store(deck)),
         ("A card is lost", _lost(deck)),
         ("Print again", _again(deck)),
@@ -136,14 +137,6 @@ def _cards_named(deck: Deck) -> str:
     if len(set(labels)) == len(labels) or not typed:
         return named
     return f'{named} --team "{name}"'
-
-
-def _marks(deck: Deck) -> str:
-    guides = ", or the marked study guides" if deck.guides else ""
-    return (
-        f"In marks.xlsx, as much as you have: a tally of the cards{guides}. Then fairdeal marks "
-        "says what they show, and fairdeal next makes the next deck from them."
-    )
 
 
 def _private(deck: Deck) -> str:

@@ -89,6 +89,11 @@ def score_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
     return blocks
 
 
+def is_ticked(deck: Deck, width: float) -> bool:
+    """Say whether every way to earn points has a place of its own, and not one number all."""
+    return bool(_plan(deck, ways_of(points_of(deck)), width).ways)
+
+
 def ways_of(points: Points) -> tuple[Way, ...]:
     """Return the ways in which points are earned in this deck."""
     ways = (
@@ -111,7 +116,13 @@ def _subtitle(ways: Sequence[Way], plan: Plan, rounds: int) -> str:
         return f"Tick what {team} earns: {meanings}. {rest} {when}."
     most = sum(way.points for way in ways)
     worth = " + ".join(f"{way.points} {way.meaning}" for way in ways)
-    return f"Write each team’s points, 0 to {most}: {worth}. Add up {when}."
+    ring = " Put a ring round points with a right answer among them." if _has_right(ways) else ""
+    return f"Write each team’s points, 0 to {most}: {worth}.{ring} Add up {when}."
+
+
+def _has_right(ways: Sequence[Way]) -> bool:
+    """Say whether some of the points are for a right answer: marks ask how many teams had it."""
+    return any(way.letter == "R" for way in ways)
 
 
 def _plan(deck: Deck, ways: tuple[Way, ...], width: float) -> Plan:

@@ -152,9 +152,11 @@ def _sort(deck: Deck, *, several: bool) -> str:
             "Take one text after another, steps 1 to 3 for each; the minutes are for all. Read it. "
             "Lay its detail cards"
         )
+    its = "its" if several else "the"
     return (
         f"{read} in groups that belong together and find a heading for each. Then {turn}: "
-        f"{where_answers_are(deck)} has the heading of the text."
+        f"{where_answers_are(deck)} has the heading of the text. On the blank side of {its} "
+        "planning sheet note the numbers of cards that lay under another heading."
     )
 
 

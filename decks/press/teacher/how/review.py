@@ -20,7 +20,7 @@ from decks.press.teacher.how.counts import (
 )
 from decks.press.teacher.how.play import Part, Play
 from decks.recipe import Sides
-from decks.words import counted
+from decks.words import counted, listed
 
 AT_HOME = 3
 """The first third of the time is for asking within the team; our own judgement."""
@@ -40,7 +40,7 @@ def review(deck: Deck) -> Play:
                 "lies there, questions up, numbers in order."
             ),
             "The middle of the room is clear.",
-            *([f"A sheet {_where(deck)} for the team’s strokes."] if _counts(deck) else []),
+            *_sheet(deck),
             "Try the stop signal once: everyone stands still and looks at you.",
         ),
         steps=_steps(deck),
@@ -84,16 +84,23 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
     return tuple(steps)
 
 
-def _where(deck: Deck) -> str:
-    return "at home" if is_one_team(deck) else "at every home"
+def _sheet(deck: Deck) -> list[str]:
+    """Return the sheet to have at home, where something is written on one."""
+    written = [
+        *(["strokes"] if _counts(deck) else []),
+        *([] if deck.guides else ["notes of cards that were not right"]),
+    ]
+    where = "at home" if is_one_team(deck) else "at every home"
+    return [f"A sheet {where} for the team’s {listed(written, 'and')}."] if written else []
 
 
 def _at_home(deck: Deck) -> str:
+    noted = "" if deck.guides else ", its number is noted on the sheet"
     return (
         "In pairs: one takes a card from the team’s pile and asks, the other answers, then "
         f"{where_answers_are(deck)} tells. Right: the card is put aside. Not right: say the answer "
-        "once, and the card goes under the pile. Then change roles. No card left: "
-        "begin again."
+        f"once{noted}, and the card goes under the pile. Then change roles. No card left: begin "
+        "again."
     )
 
 

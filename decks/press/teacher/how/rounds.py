@@ -56,7 +56,15 @@ def _scoring(deck: Deck) -> str:
     """Return what the points are kept on, where there are any."""
     if not _counts_points(deck):
         return "Nothing to score with: no points are counted"
-    return "The score sheet of this file with a pencil, or marks.xlsx, which adds up by itself"
+    right = f" (then note beside each card on the call sheet {_had_it(deck)})"
+    return (
+        "The score sheet of this file with a pencil, or the sheet Score of marks.xlsx, which adds "
+        f"up by itself{right if deck.recipe.points.right else ''}"
+    )
+
+
+def _had_it(deck: Deck) -> str:
+    return "whether it was right" if is_one_team(deck) else "how many teams were right"
 
 
 def _setting(deck: Deck, called: Called) -> tuple[str, ...]:
@@ -105,10 +113,12 @@ def _whisper(deck: Deck) -> str:
 
 
 def _show(deck: Deck) -> str:
+    """Say how answers are shown; who was right is noted here where no point says so."""
     papers = "the paper goes up" if is_one_team(deck) else "all papers go up at once"
+    noted = f" Note beside the card {_had_it(deck)}." if not deck.recipe.points.right else ""
     return (
         f"When the seconds of the call sheet are over, give the signal: {papers}. Say the answer; "
-        "what else to accept stands beside it."
+        f"what else to accept stands beside it.{noted}"
     )
 
 

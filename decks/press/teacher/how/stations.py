@@ -129,7 +129,7 @@ def _steps(deck: Deck, bases: Bases) -> tuple[Part, ...]:
     return (
         Part("Who stands where", _start(deck, bases)),
         Part("Walk", ONE_BASE_WALK if one else WALK),
-        Part("Answer", _answer(deck)),
+        Part("Answer", _answer(deck, one=one)),
         Part("Safe", ONE_BASE_SAFE if one else SAFE),
         Part("Caught", f"{'Away from the base' if one else 'Between bases'}: {CAUGHT}"),
         *([Part("The next set", _next_set(deck, bases))] if several else []),
@@ -155,11 +155,12 @@ def how_checked(deck: Deck) -> str:
     return "turn the card and look"
 
 
-def _answer(deck: Deck) -> str:
+def _answer(deck: Deck, *, one: bool) -> str:
+    first = "Write the card’s number" if one else "The first time at a card write its number"
     return (
-        f"At the base read the question, say the answer aloud, {how_checked(deck)}. Right: a "
-        "stroke on your slip, once for every card. Not right: say it again from "
-        f"{where_answers_are(deck)}; that makes safe too, without a stroke."
+        f"At the base read the question, say the answer aloud, {how_checked(deck)}. {first} on "
+        "your slip, with a tick if you were right. Not right: say it again from "
+        f"{where_answers_are(deck)}; that makes safe too, without a tick."
     )
 
 
@@ -170,8 +171,8 @@ def _next_set(deck: Deck, bases: Bases) -> str:
     if deck.recipe.sides is Sides.TENT:
         where = "in front of the old cards, number by number"
     return (
-        f"After {at} minutes give the stop signal. Two students lay the next pile {where}. Then "
-        f"“Go” again.{_plan_says(deck, bases)}"
+        f"After {at} minutes give the stop signal. Two students lay the next pile {where}; all "
+        f"begin a new line on their slips. Then “Go” again.{_plan_says(deck, bases)}"
     )
 
 
@@ -188,7 +189,7 @@ def _plan_says(deck: Deck, bases: Bases) -> str:
 def _end(deck: Deck) -> str:
     return (
         f"After {counted(deck.recipe.minutes, 'minute')} everyone walks back to their place. Ask "
-        "which question was the hardest, and answer it together. Count the "
+        "which question was the hardest, and answer it together. Gather the slips. Count the "
         f"cards back{', set by set' if len(deck.owners) > 1 else ''}."
     )
 
@@ -209,10 +210,10 @@ def _asides(deck: Deck, bases: Bases) -> tuple[Part, ...]:
 def _points(deck: Deck) -> str:
     right = deck.recipe.points.right
     if not right:
-        return "No points are counted: strokes are for each student alone."
+        return "No points are counted: ticks are for each student alone."
     if is_one_team(deck):
-        return f"A stroke is {points(right)}. Add up all slips. Or no points at all."
+        return f"A tick is {points(right)}. Add up all slips. Or no points at all."
     return (
-        f"A stroke is {points(right)}. Add up the slips of a team; where teams differ in number, "
+        f"A tick is {points(right)}. Add up the slips of a team; where teams differ in number, "
         "divide by the students in each. Or no points at all."
     )

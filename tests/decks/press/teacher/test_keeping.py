@@ -10,7 +10,7 @@ from cards.item import Kind
 from decks.activities import make_deck
 from decks.layout.frame import Text
 from decks.press.teacher.keeping import keeping
-from decks.recipe import Activity, Dealing, GuideFor, Recipe, Sides
+from decks.recipe import Activity, Dealing, Recipe, Sides
 from decks.team import make_teams
 
 
@@ -61,25 +61,6 @@ def test_a_single_pile_is_kept_as_one(activity):
     assert "A band or an envelope for the cards, numbers in order; in one box with" in said(
         deck_of(activity, **one)
     )
-
-
-@pytest.mark.parametrize(
-    ("activity", "settings"),
-    [
-        (Activity.ROUNDS, {"guide": GuideFor.NONE}),
-        (Activity.REVIEW, {"guide": GuideFor.NONE}),
-        (Activity.COLLECT, {"guide": GuideFor.NONE}),
-        (Activity.ORGANIZER, {}),
-    ],
-)
-def test_no_study_guide_is_marked_where_there_is_none(activity, settings):
-    text = said(deck_of(activity, **settings))
-    assert "a tally of the cards. Then fairdeal marks" in text
-    assert "guide" not in text
-
-
-def test_the_marked_study_guides_are_told_of_where_there_are_some():
-    assert "a tally of the cards, or the marked study guides. Then" in said(deck_of())
 
 
 def test_a_card_that_is_written_again_has_a_back_only_where_the_others_have_one():

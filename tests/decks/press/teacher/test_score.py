@@ -119,6 +119,15 @@ def test_where_ticks_would_be_too_small_a_number_is_written():
     assert "Write each team’s points, 0 to 3: " in " ".join(words(sheet(lesson(10, 12))[0]))
 
 
+def test_a_number_of_points_says_by_a_ring_that_the_answer_was_right():
+    """Without it nobody could count afterwards how many teams had a card right."""
+    ring = "Put a ring round points with a right answer among them. "
+    assert ring in " ".join(words(sheet(lesson(10, 12))[0]))
+    assert ring not in " ".join(words(sheet(lesson(10, 4))[0]))
+    unsaid = lesson(10, 12, points=Points(0, 1, 1))
+    assert "ring" not in " ".join(words(sheet(unsaid)[0]))
+
+
 def test_a_lone_team_earns_nothing_for_being_first():
     said = " ".join(words(sheet(lesson(5, 1))[0]))
     assert "R right, T moving together. " in said
