@@ -1,6 +1,5 @@
 """Word banks: what a study guide offers, what its blanks accept, and what guessing earns."""
 
-from decks.bank.entries import entry_of, one_line
 from decks.bank.guide import Guide, GuidePart, make_guide
 from decks.bank.hints import hint_of
 from decks.bank.pool import Pool
@@ -12,13 +11,11 @@ __all__ = [
     "GuidePart",
     "Pool",
     "directions",
-    "entry_of",
     "findings_about",
     "has_one_word_each",
     "hint_of",
     "is_sound",
     "make_guide",
     "noun_of",
-    "one_line",
     "swappable",
 ]

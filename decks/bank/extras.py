@@ -9,9 +9,9 @@ from msgspec import Struct
 
 from cards.answers import accepted, as_meant, asked
 from cards.checking.plurals import is_plural
+from cards.checking.sums.worth import Worth, worths_of
+from cards.entries import entry_of
 from cards.item import Item, Kind, folded
-from decks.bank.entries import entry_of
-from decks.bank.values import Worth, worths_of
 
 _LEEWAY = 2  # letters by which an extra word may be shorter or longer than every answer
 

@@ -9,8 +9,8 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from cards.answers import answered
+from cards.entries import entry_of
 from cards.item import Item
-from decks.bank.entries import entry_of
 from decks.bank.extras import Right, choose_extras, right_for, word_of
 from decks.bank.fits import fits_of
 from decks.bank.guessing import chance_of_full_score, mean_earned

@@ -1,13 +1,11 @@
 """Which blanks of a study guide share a bank."""
 
-from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
-from cards.answers import accepted, answered
+from cards.entries import entry_of
+from cards.fitting import fitting, index_of
 from cards.item import Item, Kind
 from decks.bank.apart import spread
-from decks.bank.entries import entry_of
-from decks.bank.values import Worth, is_sum, worth_of, worths_of
 from decks.evenly import even_sizes
 
 # a bank that mixes names, numbers and sentences gives its answers away by their form
@@ -50,21 +48,10 @@ def _spread(group: Sequence[Item], most: int) -> list[list[Item]]:
 
 def _rivals(group: Sequence[Item]) -> list[set[int]]:
     """Return for each item the others whose answer fits its blank, or whose blank its answer."""
-    owners: defaultdict[str | Worth, set[int]] = defaultdict(set)
-    for number, item in enumerate(group):
-        owners[answered(item)].add(number)
-        for worth in worth_of(entry_of(item)):
-            owners[worth].add(number)
+    index = index_of(map(entry_of, group))
     rivals: list[set[int]] = [set() for _ in group]
     for number, item in enumerate(group):
-        for owner in _owners_of_fitting(item, owners) - {number}:
+        for owner in fitting(item, index) - {number}:
             rivals[number].add(owner)
             rivals[owner].add(number)
     return rivals
-
-
-def _owners_of_fitting(item: Item, owners: Mapping[str | Worth, set[int]]) -> set[int]:
-    """Return whose answers fit an item's blank: by their letters or, for a sum, by their worth."""
-    found = set[int]().union(*(owners.get(text, ()) for text in accepted(item)))
-    same = found.union(*(owners.get(worth, ()) for worth in worths_of(item)))
-    return same if same != found and is_sum(item) else found

@@ -5,7 +5,9 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from cards.answers import accepted, answered
+from cards.answers import answered
+from cards.entries import entry_of
+from cards.fitting import fitting, index_of
 from cards.item import Item
 from decks.dealing.even import evenest
 
@@ -58,8 +60,10 @@ class Meeting:
 def rivals_among(items: Sequence[Item]) -> Rivals:
     """Find the items of which the one's answer is right for the other's prompt."""
     answers = [answered(item) for item in items]
-    number = {answer: n for n, answer in enumerate(sorted(set(answers)))}
-    right = [{number[text] for text in accepted(item) if text in number} for item in items]
+    texts = dict(zip(answers, map(entry_of, items), strict=True))
+    number = {answer: n for n, answer in enumerate(sorted(texts))}
+    index = index_of(texts[answer] for answer in number)
+    right = [fitting(item, index) for item in items]
     own = [number[answer] for answer in answers]
     accepts = [tuple(sorted(texts - {n})) for texts, n in zip(right, own, strict=True)]
     wanted = Counter(n for texts in right for n in texts)

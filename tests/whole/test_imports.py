@@ -11,7 +11,7 @@ from support.workbooks import fill
 WORDS = [["Word", "Meaning"], *([f"word{n}", f"the meaning of number {n}"] for n in range(8))]
 SOLVER = ("highspy", "numpy")
 FONTS = "uharfbuzz"
-NUMBERS = "decks.bank.sums"
+NUMBERS = "cards.checking.sums.plain"
 SHAPES_AND_PICTURES = ("decks.press.script.shaping", "decks.press.script.faces", "resvg_py")
 LATER_THAN_CHECKING = ("decks.dealing", "decks.choosing", "decks.bank", "decks.press.handouts")
 

@@ -3,8 +3,9 @@
 from collections.abc import Mapping, Sequence
 from typing import TypeAlias
 
+from cards.entries import entry_of, one_line
 from cards.item import Item
-from decks.bank import GuidePart, entry_of, noun_of, one_line
+from decks.bank import GuidePart, noun_of
 from decks.layout.flow import Block
 from decks.layout.fractions import with_fractions
 from decks.layout.frame import Box, Frame, Placed

@@ -4,6 +4,7 @@ from itertools import combinations, product
 
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from strategies import TEAMS, card
 
 from decks.dealing import Goal, deal_shares
@@ -26,6 +27,20 @@ def test_an_answer_that_is_also_right_elsewhere_counts_whatever_its_capitals():
     items[1] = card(1, answer="word two", also_right=("Word  One",))
     hands = deal_shares(items, TEAMS[:2], "shore").hands
     assert [items[0] in hand for hand in hands] != [items[1] in hand for hand in hands]
+
+
+def test_sums_that_come_to_the_same_however_it_is_written_go_to_different_teams():
+    sums = {"1.5 × 0.4": "0.6", "2/5 + 1/5": "3/5", "1/2 + 1/10": "6/10", "3 × 0.2": "0.60"}
+    items = [replace(card(n, answer=sums[s]), prompt=s) for n, s in enumerate(sums)]
+    items += [replace(card(n, answer=str(n)), prompt=f"{n - 1} + 1") for n in range(4, 16)]
+    for hand in deal_shares(items, TEAMS[:4], "shore").hands:
+        assert sum(item.prompt in sums for item in hand) == 1
+
+
+def test_where_one_number_is_asked_for_in_two_ways_each_way_is_right_for_one():
+    asked = {"Write 3/5 as a decimal": "0.6", "Write 0.6 as a fraction": "3/5"}
+    items = [replace(card(n, answer=asked[text]), prompt=text) for n, text in enumerate(asked)]
+    assert clashes_in(items) == 0
 
 
 def test_where_answers_are_more_than_teams_the_fewest_pairs_are_told():

@@ -5,12 +5,12 @@ from functools import lru_cache
 from typing import TYPE_CHECKING, TypeAlias
 
 from cards.checking.sums import LONGEST
+from cards.entries import entry_of
 from cards.item import Item
 from cards.style import Spans
-from decks.bank.entries import entry_of
 
 if TYPE_CHECKING:
-    # for numbers only, as decks.bank.sums is
+    # for numbers only, as cards.checking.sums.plain is
     from cards.checking.sums.numerals import Style
 
 Worth: TypeAlias = tuple["Style", Fraction]
@@ -36,7 +36,7 @@ def worth_of(text: str) -> frozenset[Worth]:
 
 @lru_cache(maxsize=16384)
 def _worth(text: str) -> frozenset[Worth]:
-    from decks.bank.sums import worth_of_number  # noqa: PLC0415 (for numbers only)
+    from cards.checking.sums.plain import worth_of_number  # noqa: PLC0415 (for numbers only)
 
     return worth_of_number(text)
 
@@ -52,6 +52,6 @@ def is_sum(item: Item) -> bool:
 
 @lru_cache(maxsize=4096)
 def _is_sum(prompt: str, spans: Spans, answer: str) -> bool:
-    from decks.bank.sums import is_plain_sum  # noqa: PLC0415 (for numbers only)
+    from cards.checking.sums.plain import is_plain_sum  # noqa: PLC0415 (for numbers only)
 
     return is_plain_sum(prompt, spans, answer)
