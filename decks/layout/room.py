@@ -170,7 +170,8 @@ def _most(printing: Printing, size: CardSize | CardMeasure) -> CardMeasure | Non
     wanted = size if isinstance(size, CardMeasure) else LEAST.get(size, LEAST[CardSize.SMALL])
     rooms = [
         CardMeasure(
-            floor(in_mm(page.across / across) + ROUNDING), floor(in_mm(page.down / down) + ROUNDING)
+            floor(in_mm((page.across + ROUNDING) / across)),
+            floor(in_mm((page.down + ROUNDING) / down)),
         )
         for page in printing.pages()
         for across, down in printing.ways

@@ -14,9 +14,13 @@ TOO_LARGE = "is far larger than it can be"
 
 def folder_of(named: Path) -> Path:
     """Return a deck's folder, be it named itself or by its record or another file in it."""
-    if named.is_dir():
+    try:
+        if named.is_dir():
+            return named
+        in_it = named.name == RECORD or (named.parent / RECORD).is_file()
+    except OSError:
+        # whoever reads the record will say what is wrong with the name
         return named
-    in_it = named.name == RECORD or (named.parent / RECORD).is_file()
     return named.parent if in_it else named
 
 
