@@ -4,10 +4,11 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from msgspec import Struct, field
+from msgspec.structs import replace
 
 from cards.item import Item
 from decks.card import Card
-from decks.recipe import Activity, Recipe
+from decks.recipe import Activity, Points, Recipe
 from decks.team import Team
 
 if TYPE_CHECKING:
@@ -70,6 +71,12 @@ class Deck(Struct, frozen=True):
             return False
         first, *others = ([(card.label, card.item) for card in hand] for hand in self.hands)
         return all(hand == first for hand in others)
+
+    @property
+    def points(self) -> Points:
+        """The points that can be earned: a lone team is always first, which earns none."""
+        given = self.recipe.points
+        return given if self.recipe.teams[1:] else replace(given, first=0)
 
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""

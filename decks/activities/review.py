@@ -65,7 +65,8 @@ def _guide(
             choices=choices,
         )
     guide = make_guide(team, blanks, pool, extra_words=0, seed=seed, choices=choices)
-    return replace(guide, second=guide.parts if second and recipe.support is Support.HINTS else ())
+    unhinted = second and recipe.support is Support.HINTS and guide.has_words
+    return replace(guide, second=guide.parts if unhinted else ())
 
 
 def _asked(

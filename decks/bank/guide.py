@@ -77,6 +77,11 @@ class Guide(Struct, frozen=True):
     parts: tuple[GuidePart, ...]
     second: tuple[GuidePart, ...] = ()
 
+    @property
+    def has_words(self) -> bool:
+        """Whether any blank takes a word: where choices are printed below all, none does."""
+        return any(part.worded for part in self.parts)
+
 
 def make_guide(  # noqa: PLR0913 (three things, four choices)
     team: str | None,
@@ -107,7 +112,7 @@ def make_guide(  # noqa: PLR0913 (three things, four choices)
     ]
     harder = [
         _part(part, _extras(part, told, pool, count, rng, closest=True))
-        for part in (asked if second else [])
+        for part in (asked if second and any(each.worded for each in asked) else [])
         for count in [max(len(part.worded), extra_words + MORE)]
     ]
     return Guide(team, tuple(parts), tuple(harder))

@@ -169,3 +169,30 @@ def test_a_question_that_points_at_choices_is_told_of_where_nobody_said_they_are
     assert "sea.csv A2: This question points at its choices" in told
     built = fairdeal("build", workbook, "--teams", "1", *options)
     assert ("points at its choices" in built.stdout) is (not options)
+
+
+ALL_WITH_CHOICES = (
+    "Question,Answer,Wrong 1,Wrong 2\n"
+    "What builds a reef?,oysters,crabs,terns\n"
+    "What digs in mud?,lugworms,gulls,kelp\n"
+    "What clings to rock?,limpets,eels,herons\n"
+)
+
+
+@pytest.mark.parametrize("support", ["bank", "hints"])
+def test_where_all_blanks_have_choices_nothing_tells_of_words_or_a_harder_version(
+    tmp_path, support
+):
+    path = tmp_path / "Shore.csv"
+    path.write_text(ALL_WITH_CHOICES, encoding="utf-8")
+    options = ("--choices", "shown", "--support", support, "--early-finishers", "yes")
+    done = fairdeal("build", path, "--teams", "1", *options)
+    assert done.returncode == 0, done.stderr
+    folder = tmp_path / "Shore decks" / "01"
+    assert not (folder / "study-guide-more.pdf").exists()
+    with pdfplumber.open(folder / "teacher.pdf") as pdf:
+        text = " ".join(" ".join(page.extract_text().split()) for page in pdf.pages)
+    assert "There is no second version" in text
+    assert "study-guide-more" not in text
+    assert "its word bank" not in text
+    assert "its hints" not in text

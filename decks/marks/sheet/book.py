@@ -23,6 +23,6 @@ def marks_workbook(deck: Deck) -> bytes:
     book = Book()
     add_tally_sheet(book, deck)
     add_guides_sheet(book, deck)
-    if isinstance(deck.lesson, Called) and any(astuple(deck.recipe.points)):
+    if isinstance(deck.lesson, Called) and any(astuple(deck.points)):
         add_score_sheet(book, deck, deck.lesson)
     return book.finished()

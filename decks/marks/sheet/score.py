@@ -77,7 +77,7 @@ def _rounds(deck: Deck, called: Called) -> list[Rows]:
 
 
 def _write_heads(sheet: Sheet, deck: Deck) -> None:
-    most = most_points(deck.recipe.points)
+    most = most_points(deck.points)
     sheet.write_text((_TITLE, 1), f"Score: {deck.name}", _TITLE_STYLE)
     directions = (
         f"Type each team’s points, 0 to {most}, into the white cells. Sums and places follow by "
@@ -136,7 +136,7 @@ def _write_team(sheet: Sheet, column: int, rounds: Sequence[Rows], last: int) ->
 
 def _offer(sheet: Sheet, areas: Sequence[Area], deck: Deck) -> None:
     """Offer the points in a list; a word would be left out of the sums, so none is taken."""
-    most = most_points(deck.recipe.points)
+    most = most_points(deck.points)
     offered = {
         "validate": "list",
         "source": [str(points) for points in range(most + 1)],

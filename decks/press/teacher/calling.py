@@ -10,7 +10,7 @@ from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, calls_told
 from decks.press.cards.arranging import SHARP, as_printed, fitted
-from decks.press.teacher.how.counts import earned, is_one_team, points_of
+from decks.press.teacher.how.counts import earned, is_one_team
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
@@ -57,7 +57,7 @@ def call_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
     blocks = [
         title,
         Block(paragraph(_how(deck), width, BODY), space=10, with_next=True),
-        Block(paragraph(points_told(points_of(deck)), width, BODY), space=6, with_next=True),
+        Block(paragraph(points_told(deck.points), width, BODY), space=6, with_next=True),
         Block(panel("Before the first call", BEFORE, width), space=12),
     ]
     for number, calls in enumerate(called.rounds):

@@ -39,7 +39,7 @@ def _second(deck: Deck) -> str:
     recipe = deck.recipe
     if not recipe.early_finishers:
         return ""
-    if recipe.support is Support.NONE:
+    if not any(guide.second for guide in deck.guides):
         return (
             "There is no second version: without a bank or hints the guide is as hard as it can be."
         )

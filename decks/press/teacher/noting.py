@@ -2,7 +2,6 @@
 
 from decks.deck import Deck
 from decks.marks.forms import SCORE_SHEET, TALLY_SHEET
-from decks.press.teacher.how.counts import points_of
 from decks.press.teacher.score import is_ticked
 from decks.recipe import Activity, Points
 
@@ -61,14 +60,14 @@ def _called(deck: Deck, width: float) -> str:
 
 
 def _where_right_is(deck: Deck, width: float) -> str:
-    if not deck.recipe.points.right:
+    if not deck.points.right:
         return ", as you noted on the call sheet"
     way = "R" if is_ticked(deck, width) else "the rings"
     return f" ({way} on the score sheet, or your notes on the call sheet)"
 
 
 def _score(deck: Deck) -> str:
-    if points_of(deck) == Points(0, 0, 0):
+    if deck.points == Points(0, 0, 0):
         return ""
     return f" The sheet {SCORE_SHEET} is for points: it does not say what is known."
 

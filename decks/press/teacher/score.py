@@ -10,7 +10,6 @@ from decks.layout.flow import Block
 from decks.layout.frame import Box, Frame, Line, Placed, Text, Thing
 from decks.layout.units import mm
 from decks.lesson import Called
-from decks.press.teacher.how.counts import points_of
 from decks.press.teacher.keys import title_block
 from decks.press.type.setting import Style, line_of, swatch, upright, width_of
 from decks.recipe import Points
@@ -74,7 +73,7 @@ def score_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
     There is none where no points are counted. A round stays on one page. The ribbons of teams
     have the numbers after those of the owners, which are the rounds.
     """
-    ways = ways_of(points_of(deck))
+    ways = ways_of(deck.points)
     if not ways:
         return []
     plan = _plan(deck, ways, width)
@@ -91,7 +90,7 @@ def score_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
 
 def is_ticked(deck: Deck, width: float) -> bool:
     """Say whether every way to earn points has a place of its own, and not one number all."""
-    return bool(_plan(deck, ways_of(points_of(deck)), width).ways)
+    return bool(_plan(deck, ways_of(deck.points), width).ways)
 
 
 def ways_of(points: Points) -> tuple[Way, ...]:

@@ -6,6 +6,7 @@ import math
 import openpyxl
 import pytest
 from coloraide import Color
+from msgspec.structs import replace
 from support.items import item
 from support.marking import HEADED, Book, deck
 
@@ -27,6 +28,16 @@ def score_sheet(prompts=("What digs?", "What clings?"), *, shown=False, **fields
     chosen = [item(prompt, f"word{n}", row=n + 2) for n, prompt in enumerate(prompts)]
     data = marks_workbook(make_deck(recipe, chosen, number=1, seed="s"))
     return openpyxl.load_workbook(io.BytesIO(data), data_only=shown)["Score"]
+
+
+def test_a_lone_team_earns_nothing_for_being_first():
+    alone = make_teams(["Tern"], [None])
+    recipe = Recipe("Shore", alone, activity=Activity.ROUNDS)
+    deck = make_deck(recipe, [item("What digs?", "word")], number=1, seed="s")
+    book = openpyxl.load_workbook(io.BytesIO(marks_workbook(deck)))
+    assert "0 to 2" in book["Score"].cell(DIRECTIONS, 1).value
+    deck = replace(deck, recipe=replace(recipe, points=Points(0, 1, 0)))
+    assert "Score" not in openpyxl.load_workbook(io.BytesIO(marks_workbook(deck))).sheetnames
 
 
 @pytest.mark.parametrize(("points", "most"), [(Points(), 3), (Points(1, 0, 0), 1)])

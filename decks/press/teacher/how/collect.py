@@ -163,7 +163,7 @@ def _asides(deck: Deck) -> tuple[Part, ...]:
 
 
 def _points(deck: Deck) -> str:
-    right = deck.recipe.points.right
+    right = deck.points.right
     if not right:
         return "No points are counted: what counts is the words that come home."
     if not deck.guides:

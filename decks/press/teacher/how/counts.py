@@ -2,14 +2,12 @@
 
 from collections.abc import Sequence
 
-from msgspec.structs import replace
-
 from decks.deck import Deck
 from decks.evenly import even_sizes
 from decks.layout.page import FOLDED
 from decks.lengths import MM
 from decks.press.type.pages import page_paper
-from decks.recipe import CardSize, GuideFor, Points, Sides, Support
+from decks.recipe import CardSize, GuideFor, Sides, Support
 from decks.words import counted
 
 NO_POINTS = "No points are counted: what counts is what everyone can say now."
@@ -66,12 +64,6 @@ def every_team(deck: Deck) -> str:
 def in_all(deck: Deck) -> str:
     """Return `, 4 in all` of what each of several teams has."""
     return "" if is_one_team(deck) else f", {len(deck.recipe.teams)} in all"
-
-
-def points_of(deck: Deck) -> Points:
-    """Return the points that can be earned: a lone team is always first, which earns none."""
-    given = deck.recipe.points
-    return replace(given, first=0) if is_one_team(deck) else given
 
 
 def hands(deck: Deck) -> list[int]:
@@ -145,6 +137,8 @@ def blanks(deck: Deck) -> list[int]:
 
 def helped(deck: Deck) -> str:
     """Return what the study guide offers, as the end of a sentence."""
+    if not any(guide.has_words for guide in deck.guides):
+        return ""
     return {
         Support.BANK: " with its word bank",
         Support.HINTS: " with its hints",

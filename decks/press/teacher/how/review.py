@@ -50,7 +50,7 @@ def review(deck: Deck) -> Play:
 
 
 def _counts(deck: Deck) -> bool:
-    return deck.recipe.points.right > 0
+    return deck.points.right > 0
 
 
 def _looks_up(deck: Deck) -> bool:
@@ -132,7 +132,7 @@ def _ask(deck: Deck) -> str:
 def _earned(deck: Deck) -> str:
     if not _counts(deck):
         return NO_POINTS
-    earned = points(deck.recipe.points.right)
+    earned = points(deck.points.right)
     whose = "the team" if is_one_team(deck) else "the team of whoever gave it"
     return f"A right answer earns {earned} for {whose}. A wrong one costs nothing."
 
@@ -156,7 +156,7 @@ def _end(deck: Deck, walking: int) -> str:
 
 def _guide(deck: Deck) -> str:
     number = each_told(blanks(deck), "blank")
-    earned = f"; each right blank is {points(deck.recipe.points.right)} for the team"
+    earned = f"; each right blank is {points(deck.points.right)} for the team"
     return (
         f"Cards away. Everyone sits down and fills in the study guide alone{helped(deck)}: "
         f"{number}, about a minute each. Read out the key{earned if _counts(deck) else ''}."

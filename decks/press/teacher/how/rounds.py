@@ -14,7 +14,6 @@ from decks.press.teacher.how.counts import (
     in_all,
     is_one_team,
     lost,
-    points_of,
     spread,
     where_answers_are,
 )
@@ -49,7 +48,7 @@ def _needs(deck: Deck) -> tuple[str, ...]:
 
 
 def _counts_points(deck: Deck) -> bool:
-    return points_of(deck) != Points(0, 0, 0)
+    return deck.points != Points(0, 0, 0)
 
 
 def _scoring(deck: Deck) -> str:
@@ -59,7 +58,7 @@ def _scoring(deck: Deck) -> str:
     right = f" (then note beside each card on the call sheet {_had_it(deck)})"
     return (
         "The score sheet of this file with a pencil, or the sheet Score of marks.xlsx, which adds "
-        f"up by itself{right if deck.recipe.points.right else ''}"
+        f"up by itself{right if deck.points.right else ''}"
     )
 
 
@@ -115,7 +114,7 @@ def _whisper(deck: Deck) -> str:
 def _show(deck: Deck) -> str:
     """Say how answers are shown; who was right is noted here where no point says so."""
     papers = "the paper goes up" if is_one_team(deck) else "all papers go up at once"
-    noted = f" Note beside the card {_had_it(deck)}." if not deck.recipe.points.right else ""
+    noted = f" Note beside the card {_had_it(deck)}." if not deck.points.right else ""
     return (
         f"When the seconds of the call sheet are over, give the signal: {papers}. Say the answer; "
         f"what else to accept stands beside it.{noted}"
@@ -123,7 +122,7 @@ def _show(deck: Deck) -> str:
 
 
 def _write(deck: Deck) -> str:
-    noted = " The first team whose paper is down is noted." if points_of(deck).first else ""
+    noted = " The first team whose paper is down is noted." if deck.points.first else ""
     return (
         f"The seat whose turn it is by the roster writes the answer and lays it face down.{noted}"
     )
@@ -132,7 +131,7 @@ def _write(deck: Deck) -> str:
 def _counts(deck: Deck) -> str:
     if not _counts_points(deck):
         return NO_POINTS
-    counted_for = points_of(deck)
+    counted_for = deck.points
     ways = [
         (counted_for.right, "Right: {}."),
         (counted_for.first, "Right and first down: {}."),
@@ -153,7 +152,7 @@ def _end(deck: Deck, called: Called) -> str:
 
 
 def _asides(deck: Deck) -> tuple[Part, ...]:
-    fall = ": the points for moving together then fall away" if deck.recipe.points.together else ""
+    fall = ": the points for moving together then fall away" if deck.points.together else ""
     return (
         Part("Fair to all", _fair(deck)),
         Part(

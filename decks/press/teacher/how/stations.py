@@ -208,7 +208,7 @@ def _asides(deck: Deck, bases: Bases) -> tuple[Part, ...]:
 
 
 def _points(deck: Deck) -> str:
-    right = deck.recipe.points.right
+    right = deck.points.right
     if not right:
         return "No points are counted: ticks are for each student alone."
     if is_one_team(deck):
