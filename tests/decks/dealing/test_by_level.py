@@ -2,7 +2,7 @@
 
 import random
 
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from support.small_deals import Row, SmallDeck
 
@@ -42,10 +42,12 @@ def rows(draw):
     return teams, levels, homes
 
 
+# one card weighs as much as the two others together
+@example((2, (1, 2, 3), (None, None, None)), {1: 5, 2: 3, 3: 2})
 @settings(deadline=None, max_examples=60)
-@given(rows())
-def test_with_one_topic_it_is_what_the_best_deal_reaches(drawn):
-    deck = dealt(*drawn)
+@given(rows(), st.sampled_from([POINTS, {1: 5, 2: 3, 3: 2}]))
+def test_with_one_topic_it_is_what_the_best_deal_reaches(drawn, points):
+    deck = dealt(*drawn, points=points)
     assert said(deck) == least_of_all(deck)
 
 
