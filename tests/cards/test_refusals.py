@@ -116,12 +116,6 @@ def test_a_strict_workbook_is_told_as_what_it_is(tmp_path: Path) -> None:
     assert "save it as Excel Workbook (.xlsx)" in message
 
 
-def test_a_workbook_with_two_rows_of_one_number_is_damaged(tmp_path: Path) -> None:
-    rows = [text_row(1, "Prompt", "Answer"), text_row(2, "Tides", "2"), text_row(2, "Legs", "10")]
-    parts = parts_of({"Facts": [["Prompt", "Answer"]]}) | {SHEET: sheet_xml("".join(rows))}
-    assert "damaged" in refusal(pack(tmp_path / "shore.xlsx", parts))
-
-
 def test_a_cut_off_workbook_is_damaged(tmp_path: Path) -> None:
     path = tmp_path / "shore.xlsx"
     fill({"Facts": [["Prompt", "Answer"], ["Tides a day", 2]]}).save(path)
