@@ -52,7 +52,7 @@ def history_of(
     known.update((item.key, item) for item in items if item.key in known)
     past = {key: _past(known[key], tuple(numbers[key]), marked) for key in sorted(known)}
     comparable = [deck for deck in ordered if any(card.item.kind in asks for card in deck.cards)]
-    return History(past, _last(comparable or ordered), frozenset(_behind(known.values(), past)))
+    return History(past, _last(comparable or ordered), frozenset(_behind(ordered, past)))
 
 
 def _past(item: Item, decks: tuple[int, ...], marked: Marked) -> Past:
@@ -60,16 +60,20 @@ def _past(item: Item, decks: tuple[int, ...], marked: Marked) -> Past:
     return Past(item.key, decks, results, believed(item, results).mean)
 
 
-def _behind(items: Iterable[Item], past: Mapping[str, Past]) -> Iterator[str]:
-    """Yield the keys of items to go over although no item of their topic was missed by itself."""
-    topics = defaultdict(list)
-    for item in items:
-        topics[folded(item.topic)].append(past[item.key])
-    for topic in topics.values():
-        last = {one.key: one.results[-1] for one in topic if one.results}
-        right, tries = sum(r.right for r in last.values()), sum(r.tries for r in last.values())
-        if needs_lesson(wilson(right, tries)) and not any(one.missed for one in topic):
-            yield from (key for key, result in last.items() if result.right < GOOD * result.tries)
+def _behind(decks: Iterable[Deck], past: Mapping[str, Past]) -> Iterator[str]:
+    """Yield the keys of items to go over although no item of their topic was missed by itself.
+
+    A deck's marks say which topics need another lesson; they count for what was not tried since.
+    """
+    for deck in decks:
+        topics = defaultdict(list)
+        for item in _items(deck).values():
+            topics[folded(item.topic)].append(past[item.key])
+        for topic in topics.values():
+            last = {one.key: r for one in topic for r in one.results[-1:] if r.deck == deck.number}
+            right, tries = sum(r.right for r in last.values()), sum(r.tries for r in last.values())
+            if needs_lesson(wilson(right, tries)) and not any(one.missed for one in topic):
+                yield from (key for key, one in last.items() if one.right < GOOD * one.tries)
 
 
 def _last(decks: Sequence[Deck]) -> Last:

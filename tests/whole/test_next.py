@@ -145,6 +145,21 @@ def test_reteach_has_a_topic_that_needs_another_lesson_though_no_row_was_missed(
     assert {card["topic"] for card in second.values()} == {"Tides"}
 
 
+def test_a_topic_that_the_last_deck_missed_is_taught_again_though_earlier_rows_were_known(tmp_path):
+    book = tmp_path / "Shore.xlsx"
+    rows = [[word, clue, "Tides", level] for word, clue, _topic, level in ROWS[:24]]
+    write_unit(book, rows)
+    run("build", book, "--cards", "16", "--seed", "a")
+    run("build", book, "--cards", "6", "--seed", "b")
+    second = items(book, 2)
+    fill_in(book, 1, lambda _card: STUDENTS)
+    fill_in(book, 2, lambda _card: 19)  # 68 % each; with the rows of deck 1 it is more than 80 %
+    write_unit(book, [[word, clue, "Ebb", level] for word, clue, _topic, level in rows])
+    assert "Tides needs another lesson" in run("marks", book.parent / "Shore decks" / "02")
+    assert "6 of a topic that needs another lesson" in run("next", book, "--aim", "reteach")
+    assert set(second) <= set(items(book, 3))
+
+
 def test_with_no_topic_that_needs_a_lesson_reteach_makes_nothing(tmp_path):
     book = tmp_path / "Shore.xlsx"
     write_unit(book)
