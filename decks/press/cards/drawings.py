@@ -1,5 +1,6 @@
 """Drawings with letters that no face has: boxes would be printed in their place."""
 
+import re
 from collections.abc import Iterator
 from unicodedata import category
 from xml.etree import ElementTree as ET
@@ -12,6 +13,8 @@ from cards.reading.pictures.svg_parts import SVG
 from decks.press.type.plain import is_plain
 
 _UNSEEN = "Cf"
+_TOLD = frozenset(SVG + name for name in ("title", "desc", "style"))
+_HIDDEN = re.compile(r"(?:^|;)\s*display\s*:\s*none\b")
 
 
 def proofread_drawing(item: Item) -> Iterator[Finding]:
@@ -32,8 +35,20 @@ def proofread_drawing(item: Item) -> Iterator[Finding]:
 
 
 def _text_in(drawing: Picture) -> str:
-    texts = ET.fromstring(drawing.data).iter(f"{SVG}text")  # noqa: S314 (made safe in reading)
-    return "".join(part for text in texts for part in text.itertext())
+    root = ET.fromstring(drawing.data)  # noqa: S314 (made safe in reading)
+    for element in filter(_is_not_drawn, list(root.iter())):
+        element.text = ""
+        del element[:]
+    return "".join(part for text in root.iter(f"{SVG}text") for part in text.itertext())
+
+
+def _is_not_drawn(element: ET.Element) -> bool:
+    """Say whether an element is hidden, only told about, or one of several for some languages.
+
+    Of such the one that is for every language is drawn.
+    """
+    hidden = element.get("display") == "none" or _HIDDEN.search(element.get("style", ""))
+    return bool(hidden) or element.tag in _TOLD or "systemLanguage" in element.attrib
 
 
 def _without_face(text: str) -> list[str]:

@@ -147,6 +147,25 @@ def test_a_drawing_with_letters_that_no_face_has_is_an_error_at_its_cell(letter)
     assert letter in found.wrong
 
 
+@pytest.mark.parametrize(
+    "unseen",
+    [
+        "<text><title>東</title>tide</text>",
+        '<text display="none">東</text><text>tide</text>',
+        '<g style="fill: red; display:none"><text>東</text></g><text>tide</text>',
+        '<switch><text systemLanguage="ja">東</text><text>tide</text></switch>',
+    ],
+)
+def test_letters_that_a_drawing_does_not_show_may_be_any(unseen):
+    def dots(inside):
+        image = picture_in(SVG.format(inside).encode())
+        assert list(proofread_drawing(item(image=image))) == []
+        return ready(Printed(image, 200, 100), grey=False).getRGBData()
+
+    ground = '<rect width="40" height="20" fill="white"/>'
+    assert dots(ground + unseen) == dots(f"{ground}<text>tide</text>")
+
+
 @pytest.mark.parametrize(("one", "other"), [("שלום", "תודה"), ("سلام", "شكرا"), ("ज्वार", "भाटा")])
 def test_letters_of_other_scripts_are_drawn_and_not_boxes(one, other):
     def dots(text):
