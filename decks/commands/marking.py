@@ -17,7 +17,7 @@ from decks.marks.estimate import Belief
 from decks.marks.figures import figures
 from decks.marks.marked import Marks
 from decks.marks.past import believed, results_of
-from decks.marks.reading import marks_in, read_marks
+from decks.marks.reading import marks_in, may_be_marks, read_marks
 from decks.marks.results import Results, results
 from decks.marks.summary import sentences
 from decks.recipe import Activity
@@ -27,9 +27,10 @@ SHOWS = "what-it-shows"
 
 
 class Seen(Struct, frozen=True):
-    """A deck with its marks, and what they show."""
+    """A deck with its marks, and what they show; `book` is the file that they are in."""
 
     folder: Path
+    book: Path
     deck: Deck
     marks: Marks
     found: Results
@@ -38,14 +39,17 @@ class Seen(Struct, frozen=True):
 def look_at(place: Path, file: Path | None, strength: float) -> Seen:
     """Read a deck and its marks, and reckon.
 
-    What was believed before the lesson comes from the earlier decks on the same shelf and their
-    marks. Raises `UnusableFileError` for the deck, and for a file of marks.
+    Where the deck is named by a file that may hold marks, they are read from that one. What was
+    believed before the lesson comes from the earlier decks on the same shelf and their marks.
+    Raises `UnusableFileError` for the deck, and for a file of marks.
     """
     folder = folder_of(place)
     deck = read_record(folder, pictures=False)
-    marks = read_marks(file or folder, deck)
+    named = file or (place if place != folder and may_be_marks(place) else None)
+    marks = read_marks(named or folder, deck)
     before = _before(folder, deck, strength)
-    return Seen(folder, deck, marks, results(deck, marks, strength=strength, before=before))
+    found = results(deck, marks, strength=strength, before=before)
+    return Seen(folder, named or folder / "marks.xlsx", deck, marks, found)
 
 
 def _before(folder: Path, deck: Deck, strength: float) -> dict[str, Belief]:

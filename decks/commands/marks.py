@@ -13,7 +13,7 @@ from decks.settings import UsageError
 
 
 def marks(
-    deck: Annotated[Path, typer.Argument(help="The deck's folder, or the deck.json in it.")],
+    deck: Annotated[Path, typer.Argument(help="The deck's folder, or a file in it.")],
     *,
     file: Annotated[
         Path | None,
@@ -43,7 +43,7 @@ def marks(
         tell("Reading the deck and its marks")
         seen = marking.look_at(deck, file, strength)
     if not as_json:
-        say(*marking.marks_told(seen), *about_opening(file or seen.folder / "marks.xlsx"))
+        say(*marking.marks_told(seen), *about_opening(seen.book))
     with progress() as tell:
         tell("Drawing what they show")
         pages = marking.write_pages(seen)

@@ -11,7 +11,7 @@ from decks.commands.saying import say
 
 
 def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
-    deck: Annotated[Path, typer.Argument(help="The deck's folder, or the deck.json in it.")],
+    deck: Annotated[Path, typer.Argument(help="The deck's folder, or a file in it.")],
     *,
     cards: Annotated[
         str | None, typer.Option(help="The cards by the numbers in their corners: 7,12 or 7-12.")

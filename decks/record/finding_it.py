@@ -17,7 +17,7 @@ def folder_of(named: Path) -> Path:
     try:
         if named.is_dir():
             return named
-        in_it = named.name == RECORD or (named.parent / RECORD).is_file()
+        in_it = named.name == RECORD or (named.is_file() and (named.parent / RECORD).is_file())
     except OSError:
         # whoever reads the record will say what is wrong with the name
         return named

@@ -227,3 +227,23 @@ def test_a_deck_can_be_named_by_a_file_in_its_folder(shelf):
     for name in ("deck.json", "marks.xlsx", "cards.pdf"):
         done = fairdeal("marks", folder / name)
         assert (done.returncode, done.stdout) == (0, by_folder)
+
+
+def test_marks_are_read_from_the_file_that_is_named(shelf):
+    folder = build(shelf)
+    other = folder / "Period 2.xlsx"
+    book = load_workbook(folder / "marks.xlsx")
+    heads = [cell.value for cell in book["Tally"][HEADED]]
+    for name, value in (("Tries", 4), ("Right", 3)):
+        book["Tally"].cell(HEADED + 1, heads.index(name) + 1).value = value
+    book.save(other)
+    assert "3 of 4 answers were right" in fairdeal("marks", other).stdout
+    assert "No marks are filled in yet" in fairdeal("marks", folder).stdout
+
+
+def test_a_folder_that_is_not_there_is_no_deck_though_it_would_be_in_one(shelf):
+    folder = build(shelf)
+    for command in (("marks",), ("reprint", "--all")):
+        done = fairdeal(command[0], folder / "02", *command[1:])
+        assert done.returncode == 3
+        assert "02/deck.json is missing" in done.stderr.replace("\\", "/")

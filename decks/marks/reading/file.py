@@ -22,6 +22,11 @@ _WORKBOOKS = (".xlsx", ".xlsm", ".ods")
 _TEXTS = (".csv", ".tsv")
 
 
+def may_be_marks(path: Path) -> bool:
+    """Say whether a file is of a kind that marks are read from, by its ending."""
+    return path.suffix.lower() in (*_WORKBOOKS, *_TEXTS) and not _is_folder(path)
+
+
 def read_marks(path: Path, deck: Deck) -> Marks:
     """Read the marks of a deck; `path` is a file, or the deck's folder.
 
