@@ -30,7 +30,10 @@ LARGER = {
 }
 
 NARROWEST = 0.15
-"""Ems of a narrow letter, which marks that take no room go with: no text is narrower."""
+"""Ems of a narrow letter, which marks that take no room go with: few texts are narrower."""
+
+MOST_CARDS = 5
+"""Of a text that fills fewer cards in such letters it is told how much of it would fit."""
 
 MOST_BREAKS = 20
 """Who breaks a text into so many times the lines of its card has not done so by mistake."""
@@ -53,8 +56,10 @@ class _Side(Struct, frozen=True):
     def is_far_too_long(self) -> bool:
         """Whether the text is so long that nobody need wait until it is worked out."""
         lines = self.height / (LEADING * LADDER[-1]) + 1
-        letters = lines * self.width / (NARROWEST * LADDER[-1])
-        return len(self.styled.text) > letters or self.styled.text.count("\n") > MOST_BREAKS * lines
+        most = MOST_CARDS * lines * self.width / (NARROWEST * LADDER[-1])
+        # a run of spaces takes no more room than one
+        letters = len(" ".join(self.styled.text.split()))
+        return letters > most or self.styled.text.count("\n") > MOST_BREAKS * lines
 
 
 def proofread_size(item: Item, shape: Shape, recipe: Recipe) -> Iterator[Finding]:

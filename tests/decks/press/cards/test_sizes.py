@@ -162,3 +162,12 @@ def test_a_text_far_too_long_is_told_of_without_being_worked_out():
 def test_a_text_of_some_lines_too_many_is_told_how_it_would_fit():
     (found,) = findings(item("ebb\nflow\n" * 10 + "tide", "shore"))
     assert found.mend.startswith("It would fit with fewer line breaks")
+
+
+def test_of_a_text_of_some_cards_too_much_is_told_how_much_would_fit():
+    (found,) = findings(item("tide " * 400, "shore"))
+    assert re.match(r"The first \d+ of its 400 words would fit", found.mend)
+
+
+def test_a_gap_in_a_text_makes_it_no_longer():
+    assert findings(item(f"What{' ' * 20_000}digs?", "lugworm")) == ()
