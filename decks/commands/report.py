@@ -11,6 +11,8 @@ from decks.commands.inspection import Inspection
 from decks.recipe import Activity
 from decks.words import counted
 
+COMMAND = "the command"
+
 MOST_ALIKE = 5
 """How many findings of one code are told of one sheet before the rest is only counted."""
 
@@ -63,12 +65,25 @@ def verdict(name: str, seen: Inspection) -> str:
     ready = f"{counted(len(seen.asked), 'item')}, ready to build."
     if seen.errors:
         mend = f"mend the {'error' if len(seen.errors) == 1 else 'errors'}, then build."
-        return f"{tally(seen.findings)} in {name}: {mend}"
+        return f"{tally(seen.findings)} in {at_fault(name, seen.findings)}: {mend}"
     if not seen.asked:
         return f"There is no row in {name} that a card can be made of.{lacking(seen)}"
     if seen.findings:
-        return f"{tally(seen.findings)} in {name}, no errors: {ready}"
+        return f"{tally(seen.findings)} in {at_fault(name, seen.findings)}, no errors: {ready}"
     return f"Nothing to mend in {name}: {ready}"
+
+
+def at_fault(name: str, findings: Sequence[Finding]) -> str:
+    """Return in what the findings are: the file of this name, the command, or both."""
+    of_command = sum(map(_is_of_the_command, findings))
+    if not of_command:
+        return name
+    return COMMAND if of_command == len(findings) else f"{name} and {COMMAND}"
+
+
+def _is_of_the_command(finding: Finding) -> bool:
+    """Say whether an option is at fault: its name stands where a cell would."""
+    return not finding.place.row and finding.place.sheet.startswith("--")
 
 
 def lacking(seen: Inspection) -> str:

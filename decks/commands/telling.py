@@ -6,7 +6,7 @@ from pathlib import Path
 from cards.finding import Finding
 from decks.bank import findings_about
 from decks.commands.inspection import Inspection
-from decks.commands.report import lacking, told_in_a_build
+from decks.commands.report import COMMAND, at_fault, lacking, told_in_a_build
 from decks.dealing import deal_warnings, fairness_sentence
 from decks.deck import Deck
 from decks.history import EarlierDecks
@@ -156,20 +156,14 @@ def _chosen(number: int, pool: int) -> list[str]:
 
 def stopped(name: str, seen: Inspection) -> str:
     """Say why nothing was built."""
-    errors = counted(len(seen.errors), "error")
-    if all(map(_is_of_the_command, seen.errors)):
-        head, end = f"{errors} in the command", "Change the command and build again"
-    else:
-        head = f"{errors} in {name}"
-        end = f"Mend {'this' if len(seen.errors) == 1 else 'these'} in {name} and build again"
+    where = at_fault(name, seen.errors)
+    these = "this" if len(seen.errors) == 1 else "these"
+    end = "Change" if where == COMMAND else f"Mend {these} in"
+    end = f"Nothing was built. {end} {where} and build again"
     if not seen.deck_errors:
         end += ", or build without those rows: --skip-errors"
-    return "\n".join([head, *told_in_a_build(seen.findings), f"Nothing was built. {end}."])
-
-
-def _is_of_the_command(finding: Finding) -> bool:
-    """Say whether an option is at fault: its name stands where a cell would."""
-    return not finding.place.row and finding.place.sheet.startswith("--")
+    head = f"{counted(len(seen.errors), 'error')} in {where}"
+    return "\n".join([head, *told_in_a_build(seen.findings), f"{end}."])
 
 
 def nothing_left(name: str, seen: Inspection) -> str:

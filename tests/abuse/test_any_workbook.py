@@ -19,7 +19,7 @@ from decks.settings import UsageError
 
 PATIENT = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 AN_ANSWER = {0, 1, 2, 3}
-ABOUT_THE_DECK = ("The title", "The team’s name", "Card size", "--")
+ABOUT_THE_DECK = ("The title", "Card size", "--")
 
 
 @given(sheets=workbooks(), chosen=choices())

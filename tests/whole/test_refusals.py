@@ -61,6 +61,16 @@ def test_an_error_in_the_command_is_not_to_be_mended_in_the_workbook(tmp_path):
     assert done.stderr.endswith("Change the command and build again.\n")
 
 
+def test_errors_in_the_command_and_in_the_workbook_are_told_to_be_in_both(tmp_path):
+    path = write(tmp_path / "Shore.xlsx", [*GOOD, ["2 + 2", "5"]])
+    call = (path, "--title", "Shore \N{SNOWMAN}", "--size", "10 x 10 cm", "--paper", "index-3x5")
+    built, checked = fairdeal("build", *call), fairdeal("check", *call[:1], *call[3:])
+    assert "3 errors in Shore.xlsx and the command" in built.stderr
+    assert "error   --title: " in built.stderr
+    assert "Mend these in Shore.xlsx and the command and build again." in built.stderr
+    assert checked.stdout.endswith("in Shore.xlsx and the command: mend the errors, then build.\n")
+
+
 @pytest.mark.parametrize("command", ["check", "build"])
 def test_a_workbook_of_details_alone_is_told_how_they_are_used(tmp_path, command):
     path = tmp_path / "Texts.xlsx"

@@ -50,21 +50,23 @@ def proofread(items: Sequence[Item], recipe: Recipe, grid: Grid) -> tuple[Findin
 def proofread_names(recipe: Recipe, content: Content) -> tuple[Finding, ...]:
     """Return what stands in the way of printing the title and the teams' names."""
     cells = [row.name for row in content.teams] + [row.value for row in content.settings]
-    findings = list(_letters(recipe.title, _where_named(recipe.title, cells, "title"), "title"))
-    if recipe.title == content.name:
+    is_file = recipe.title == content.name
+    place = _where_named(recipe.title, cells, "The title" if is_file else "--title")
+    findings = list(_letters(recipe.title, place, "title"))
+    if is_file:
         findings = [replace(one, mend=f"{one.mend} {_OTHER_TITLE}") for one in findings]
     for team in recipe.teams:
-        place = _where_named(team.name, cells, "team’s name")
+        place = _where_named(team.name, cells, "--teams")
         findings += _letters(team.name, place, "team’s name")
     return tuple(findings)
 
 
-def _where_named(name: str, cells: Sequence[Cell], what: str) -> Place:
-    """Return the cell that says a name, by itself or in a list; an option of the call has none."""
+def _where_named(name: str, cells: Sequence[Cell], elsewhere: str) -> Place:
+    """Return the cell that says a name, by itself or in a list, or where else it comes from."""
     for cell in cells:
         if folded(name) in map(folded, (cell.text, *cell.text.split(","))):
             return cell.place
-    return Place(f"The {what}")
+    return Place(elsewhere)
 
 
 def proofread_exercises(recipe: Recipe, content: Content) -> tuple[Finding, ...]:

@@ -121,7 +121,7 @@ def test_the_title_and_the_teams_are_proofread_too():
     teams = make_teams(["Heron", "Otter ☃"], [None, None])
     (finding,) = proofread_names(recipe(teams=teams), empty)
     assert finding.found == "Otter ☃"
-    assert str(finding.place) == "The team’s name"
+    assert str(finding.place) == "--teams"
 
 
 def test_a_name_among_others_on_the_deck_sheet_is_found_there():
