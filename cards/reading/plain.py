@@ -1,7 +1,7 @@
 """Sheets without headings: two plain columns."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from statistics import median
 
 from msgspec.structs import replace
@@ -75,19 +75,28 @@ def plain_findings(table: Table, columns: Columns) -> Iterator[Finding]:
 
 
 def _may_be_headings(table: Table, columns: Columns) -> bool:
-    """Say whether two short texts stand above several rows that begin with capitals.
+    """Say whether two short texts, with capitals, stand above several rows.
 
-    Where one of them is a known heading, capitals are not asked for: `question,ans`.
+    Where one of them is a known heading, and no row below has one, capitals are not asked for:
+    `question,ans`.
     """
     if len(table.rows) < _ROWS_BELOW_HEADINGS:
         return False
-    sides = [table.rows[0].text(side) for side in (columns.prompt, columns.answer)]
-    if all(sides) and any(role_of(side) in FRONTS | BACKS for side in sides):
+    first, *others = [[row.text(side) for side in _sides(columns)] for row in table.rows]
+    if not all(first) or any(len(side.split()) > _WORDS_OF_A_HEADING for side in first):
+        return False
+    if _has_heading(first) and not any(map(_has_heading, others)):
         return True
-    return all(
-        side[:1].isupper() and len(side.split()) <= _WORDS_OF_A_HEADING and side[-1:].isalpha()
-        for side in sides
-    )
+    return all(side[:1].isupper() and side[-1:].isalpha() for side in first)
+
+
+def _sides(columns: Columns) -> tuple[int, int]:
+    return columns.prompt, columns.answer
+
+
+def _has_heading(sides: Sequence[str]) -> bool:
+    """Say whether a known heading is among some texts; single letters are rather their own."""
+    return any(len(side) > 1 and role_of(side) in FRONTS | BACKS for side in sides)
 
 
 def _first_is_a_card(cell: Cell) -> Finding:

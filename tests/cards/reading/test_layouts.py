@@ -93,6 +93,22 @@ def test_headings_in_small_letters_or_brackets_are_headings(
     assert found(content) == []
 
 
+@pytest.mark.parametrize(
+    "rows",
+    [
+        [["a", "um"], ["b", "dois"], ["c", "three"], ["d", "quatro"]],
+        [["question", "pergunta"], ["house", "casa"], ["answer", "resposta"], ["dog", "cão"]],
+        [["fact", "what can be shown to be so by anyone"], *CAPITALS[1:]],
+    ],
+)
+def test_words_that_may_be_headings_are_passed_in_silence_where_they_are_content(
+    tmp_path: Path, rows: list[list[str]]
+) -> None:
+    content = read_sheets(tmp_path, {"Shore": rows})
+    assert len(content.items) == 4
+    assert "first-row-read" not in [code for code, _place in found(content)]
+
+
 def test_half_a_known_heading_in_small_letters_makes_a_card_and_is_told_of(tmp_path: Path) -> None:
     content = read_sheets(tmp_path, {"Shore": [["question", "resp"], *CAPITALS[1:]]})
     assert len(content.items) == 4
