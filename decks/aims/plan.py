@@ -30,7 +30,7 @@ class Plan(Struct, frozen=True):
     `due` are the missed items that are back, and `behind` those of topics that need another lesson;
     `again` are others that were in an earlier deck, `new` the rest. Of what is not in: `known` are
     those that the class is sure of, `waiting` those that are too hard for this aim. `dropped`
-    counts the last deck's items that are not in this one, `gone` the missed ones that the workbook
+    counts the last deck's items that are not in this one, `gone` those to go over that the workbook
     no longer has.
     """
 

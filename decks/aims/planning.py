@@ -43,11 +43,12 @@ def plan_next(  # noqa: PLR0913 (what a deck is made of, and two things that are
 def _plan(aim: Aim, items: Sequence[Item], history: History, chosen: Chosen) -> Plan:
     taken = chosen.choice.items
     due = tuple(item for item in taken if history.missed(item))
-    behind = tuple(i for i in taken if aim is Aim.RETEACH and i.key in history.behind)
+    weak = history.behind if aim is Aim.RETEACH else ()
+    behind = tuple(item for item in taken if item.key in weak)
     new = tuple(item for item in taken if history.of(item) is None)
     told = {*due, *behind, *new}
     here = {item.key for item in items}
-    missed = [past.key for past in history.past.values() if past.missed]
+    missed = {past.key for past in history.past.values() if past.missed}.union(weak)
     in_this = {item.key for item in taken}
     return Plan(
         aim=aim,

@@ -61,6 +61,9 @@ def test_items_of_a_topic_that_needs_another_lesson_are_in_among_its_easier_ones
     assert len(plan.choice.items) == 2 * len(behind)
     # another aim does not go over them
     assert plan_next(recipe(Aim.HARDER), UNIT, known, seed="s").behind == ()
+    fewer = [item for item in UNIT if item is not behind[0]]
+    assert plan_next(recipe(Aim.RETEACH), fewer, known, seed="s").gone == 1
+    assert plan_next(recipe(Aim.HARDER), fewer, known, seed="s").gone == 0
 
 
 def test_a_team_has_two_cards_at_least():
