@@ -9,7 +9,7 @@ from decks.lesson import Bases
 from decks.lesson.bases import repeats_at_bases
 from decks.lesson.crowd import Crowd, crowd
 from decks.press.teacher.how.counts import span
-from decks.press.teacher.how.sets import keep_others, sets_today
+from decks.press.teacher.how.sets import bases_laid, keep_others, sets_today
 from decks.recipe import Sides
 from decks.words import counted, listed
 
@@ -49,11 +49,12 @@ def steps(deck: Deck, bases: Bases) -> list[tuple[str, str]]:
 
 def _set_up(told: Crowd, cards: int, sets: int) -> str:
     pile = "The first pile is Set 1" if sets > 1 else "The pile is the set"
-    which = "all its cards" if told.first == cards else f"cards {span(1, told.first)}"
-    return (
-        f"{pile}, and the number on a card is that of its base. For your class lay out {which}, "
-        "one at each base, in the order of the numbers round the room."
-    )
+    if told.first == cards:
+        pile += ", and the number on a card is that of its base"
+        which = "all its cards, one at each base"
+    else:
+        which = f"cards {span(1, told.first)}, each at the base of its number"
+    return f"{pile}. For your class lay out {which}, in the order of the numbers round the room."
 
 
 def _how_many(told: Crowd, cards: int) -> str:
@@ -87,18 +88,24 @@ def _fewer(told: Crowd, bases: Bases) -> str:
 
 def _change(deck: Deck, bases: Bases) -> str:
     used, each = sets_today(deck, bases)
-    number = len(bases.sets)
+    number, laid = len(bases.sets), bases_laid(deck, bases)
     at = listed([str(each * n) for n in range(1, used)], "and") if used > 1 else ""
     when = f"After {at} minutes: stop signal" if at else "Stop signal"
     place = "in front of" if deck.recipe.sides is Sides.TENT else "on"
     how = (
         f"{when}, everyone stands. Two students go round with the next pile and put each card "
-        f"{place} the old one with the same number."
+        f"{place} the old one{_of_which_base(bases, laid)}."
     )
     others = f"The time is for {counted(used, 'set')} of {number}; {keep_others(number - used)}."
-    laid = crowd(deck.recipe.students, len(bases.sets[0])).first
     told = [how, _asks(bases), _shorter(bases, laid), others if used < number else ""]
     return " ".join(filter(None, told))
+
+
+def _of_which_base(bases: Bases, laid: int) -> str:
+    """Say where a card belongs: what lies at a base may be one that waited, of another number."""
+    if laid == len(bases.sets[0]):
+        return " with the same number"
+    return " at the base of its number; the others wait with you"
 
 
 def _asks(bases: Bases) -> str:

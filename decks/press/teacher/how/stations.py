@@ -89,13 +89,15 @@ def _setting(deck: Deck, bases: Bases) -> tuple[str, ...]:
     lie = f"Card 1{of_set} lies" if first == 1 else f"Cards {span(1, first)}{of_set} lie"
     apart = "along the walls, two arm’s lengths apart" if first > 1 else "along a wall"
     others = "the other waits" if first + 1 == cards else f"the other {cards - first} wait"
-    waiting = f"; {others} with you" if first < cards else ""
+    numbers = "A card’s number is that of its base."
+    if first < cards:
+        numbers = f"Their numbers are those of the bases; {others} with you."
     return (
         (
             f"{counted(first, 'base')} {apart}, never on the floor: the base plan says where, and "
             "how many for fewer or more students."
         ),
-        f"{lie} out, {_side_up(deck, bases)}{waiting}. A card’s number is that of its base.",
+        f"{lie} out, {_side_up(deck, bases)}. {numbers}",
         _today(deck, bases),
     )
 

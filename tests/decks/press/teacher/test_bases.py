@@ -164,6 +164,17 @@ def test_cards_that_are_more_than_the_class_needs_wait():
     assert "that everyone knows by now; the base keeps its number." in told
 
 
+def test_cards_that_wait_are_told_to_have_no_base_of_their_number():
+    # 16 students want six bases of eight
+    few = said(stations(24, rounds=3, students=16), base_plan)
+    assert "lay out cards 1 to 6, each at the base of its number, in the order" in few
+    assert "the old one at the base of its number; the others wait with you. " in few
+    assert "number on a card" not in few
+    all_laid = said(stations(24, rounds=3), base_plan)
+    assert "the number on a card is that of its base. For your class lay out all its" in all_laid
+    assert "the old one with the same number. " in all_laid
+
+
 def test_topics_are_said_to_change_only_where_they_do():
     assert "asks something else, from another topic." in said(stations(rounds=3), base_plan)
     assert "asks something else. " in said(stations(25, rounds=3, topics=""), base_plan)

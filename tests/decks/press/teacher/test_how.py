@@ -395,10 +395,11 @@ def test_sets_that_would_lie_too_shortly_are_kept_for_another_day():
 def test_one_is_not_told_as_several_at_the_bases():
     # 16 students want six bases of seven, and one catcher
     few = words(deck_for(Activity.STATIONS, items=ASKED[:7], rounds=1, students=16))
-    assert "; the other waits with you. " in few
+    assert " Their numbers are those of the bases; the other waits with you. " in few
     assert "1 band or coloured sheet for the catcher, " in few
     several = words(deck_for(Activity.STATIONS, items=ASKED[:8], rounds=1, students=16))
-    assert "; the other 2 wait with you. " in several
+    assert " Their numbers are those of the bases; the other 2 wait with you. " in several
+    assert "number is that of its base" not in several
     assert "2 bands or coloured sheets for the catchers, " in words(deck_for(Activity.STATIONS))
 
 
