@@ -69,6 +69,14 @@ def digests(folder):
     }
 
 
+def what_is_new(book):
+    """Return the text of the page about the second deck, on one line."""
+    pdf = pypdfium2.PdfDocument(book.parent / "Shore decks" / "02" / "teacher.pdf")
+    pages = [page.get_textpage().get_text_bounded() for page in pdf]
+    [page] = [page for page in pages if "What is new in this deck" in page]
+    return " ".join(page.split())
+
+
 @pytest.fixture(scope="module")
 def taught(tmp_path_factory):
     """Return a unit whose first deck of 24 was marked: three items were missed."""
@@ -143,6 +151,8 @@ def test_reteach_has_a_topic_that_needs_another_lesson_though_no_row_was_missed(
     second = items(book, 2)
     assert behind <= set(second)
     assert {card["topic"] for card in second.values()} == {"Tides"}
+    page = what_is_new(book)
+    assert "Missed before or of a topic that needs another lesson, and back: go over" in page
 
 
 def test_a_topic_that_the_last_deck_missed_is_taught_again_though_earlier_rows_were_known(tmp_path):
@@ -176,6 +186,8 @@ def test_mixed_brings_older_items_back_among_new_ones(unit):
     told = run("next", book, "--aim", "mixed", "--cards", "20", "--test-in", "10")
     assert len(set(items(book, 2)) & set(items(book, 1))) == 6  # 30 % of 20
     assert "2 to 4 days" in told
+    # of the six only the missed ones are gone over first
+    assert "Missed before, and back: go over them first" in what_is_new(book)
 
 
 def test_the_aim_can_stand_on_the_deck_sheet(unit):
@@ -221,9 +233,7 @@ def test_the_same_history_gives_the_same_bytes(unit, tmp_path):
 def test_the_teachers_pages_say_what_is_new(unit):
     book, missed = unit
     run("next", book)
-    pdf = pypdfium2.PdfDocument(book.parent / "Shore decks" / "02" / "teacher.pdf")
-    pages = [page.get_textpage().get_text_bounded() for page in pdf]
-    [page] = [page for page in pages if "What is new in this deck" in page]
+    page = what_is_new(book)
     for key in missed:
         assert items(book, 1)[key]["answer"] in page
     assert "8 of 28" in page

@@ -87,11 +87,15 @@ def _means(plan: Plan, width: float) -> Iterator[Block]:
 
 
 def _back(deck: Deck, plan: Plan, width: float) -> list[Block]:
-    """Return what was missed and is back, to be gone over before the lesson."""
+    """Return what was missed and is back, to be gone over before the lesson.
+
+    Older items that are back for practice alone are not among these.
+    """
     back = plan.due + plan.behind
     if not back:
         return []
-    text = "Back from an earlier deck: go over them first"
+    lacking = " or of a topic that needs another lesson" if plan.behind else ""
+    text = f"Missed before{lacking}, and back: go over them first"
     shown, rest = back[:MOST], len(back) - MOST
     more = [Block(paragraph(f"and {rest} more", width, NOTE), space=5)] if rest > 0 else []
     head = Block(paragraph(text, width, STRONG), space=16, with_next=True)
