@@ -21,7 +21,10 @@ _WIDTHS = (16, 8, 52)
 _LETTERS_A_LINE, _LINE_HEIGHT, _AIR = 46, 16, 6
 _FIRST_TEAM = len(_HEADS) + 1
 _TITLE, _DIRECTIONS, _NAMES, _TOTAL, _PLACE, _FIRST = range(1, 7)
-"""Rows of the sheet; the sums stand at the top, where they stay in sight."""
+"""Rows of the sheet; the sums stand at the top, where they stay in sight.
+
+A lone team has no place among others: its questions begin in that row.
+"""
 
 _TITLE_STYLE = replace(DIRECTIONS, size=20, bold=True, ink=INK)
 _HEAD = Style(bold=True, ground=PANEL, below=HAIRLINE, wrapped=False)
@@ -51,13 +54,14 @@ def add_score_sheet(book: Book, deck: Deck, called: Called) -> None:
     sheet = book.add_sheet(SCORE_SHEET)
     rounds = _rounds(deck, called)
     _write_heads(sheet, deck)
+    _write_directions(sheet, deck)
     for each, calls in zip(rounds, called.rounds, strict=True):
         _write_questions(sheet, each, [(call.label, call.item.prompt) for call in calls])
     last = _FIRST_TEAM + len(deck.recipe.teams) - 1
     for column in range(_FIRST_TEAM, last + 1):
         _write_team(sheet, column, rounds, last)
     _offer(sheet, [(each.first, _FIRST_TEAM, each.last, last) for each in rounds], deck)
-    sheet.keep_in_sight(row=_FIRST - 1, column=_FIRST_TEAM - 1, heads=_NAMES)
+    sheet.keep_in_sight(row=_first_row(deck) - 1, column=_FIRST_TEAM - 1, heads=_NAMES)
     sheet.print_wide()
     sheet.select((rounds[0].first, _FIRST_TEAM))
 
@@ -67,9 +71,17 @@ def most_points(points: Points) -> int:
     return points.right + points.first + points.together
 
 
+def _is_alone(deck: Deck) -> bool:
+    return len(deck.recipe.teams) == 1
+
+
+def _first_row(deck: Deck) -> int:
+    return _PLACE if _is_alone(deck) else _FIRST
+
+
 def _rounds(deck: Deck, called: Called) -> list[Rows]:
     rounds = []
-    row = _FIRST
+    row = _first_row(deck)
     for owner, calls in zip(deck.owners, called.rounds, strict=True):
         rounds.append(Rows(owner.name, row, row + len(calls) - 1))
         row += len(calls) + 1
@@ -77,23 +89,29 @@ def _rounds(deck: Deck, called: Called) -> list[Rows]:
 
 
 def _write_heads(sheet: Sheet, deck: Deck) -> None:
-    most = most_points(deck.points)
     sheet.write_text((_TITLE, 1), f"Score: {deck.name}", _TITLE_STYLE)
-    directions = (
-        f"Type each team’s points, 0 to {most}, into the white cells. Sums and places follow by "
-        "themselves; teams with equal points share a place. What is known is read from the sheet "
-        "Tally."
-    )
-    sheet.write_text((_DIRECTIONS, 1), directions, DIRECTIONS)
+    summed = {_TOTAL: "Total", _PLACE: "Place"}
     for column, (head, width) in enumerate(zip(_HEADS, _WIDTHS, strict=True), start=1):
         sheet.set_width(column, width)
         sheet.write_text((_NAMES, column), head, _HEAD)
-        for row, name in ((_TOTAL, "Total"), (_PLACE, "Place")):
-            sheet.write_text((row, column), name if column == 1 else "", _HEAD)
+        for row in range(_TOTAL, _first_row(deck)):
+            sheet.write_text((row, column), summed[row] if column == 1 else "", _HEAD)
     for column, team in enumerate(deck.recipe.teams, start=_FIRST_TEAM):
         _write_name(sheet, column, team)
     for row, height in ((_TITLE, 36), (_DIRECTIONS, 26), (_NAMES, 26), (_TOTAL, 26), (_PLACE, 22)):
         sheet.set_height(row, height)
+
+
+def _write_directions(sheet: Sheet, deck: Deck) -> None:
+    whose = "each team’s"
+    follow = "Sums and places follow by themselves; teams with equal points share a place."
+    if _is_alone(deck):
+        whose, follow = "the team’s", "Sums follow by themselves."
+    directions = (
+        f"Type {whose} points, 0 to {most_points(deck.points)}, into the white cells. {follow} "
+        "What is known is read from the sheet Tally."
+    )
+    sheet.write_text((_DIRECTIONS, 1), directions, DIRECTIONS)
 
 
 def _write_name(sheet: Sheet, column: int, team: Team) -> None:
@@ -127,10 +145,12 @@ def _write_team(sheet: Sheet, column: int, rounds: Sequence[Rows], last: int) ->
         points = span((each.first, column, each.last, column))
         sheet.write_formula((each.sum, column), f"=SUM({points})", _RESULT, while_blank=0)
     sums = ",".join(name_of(each.sum, column) for each in rounds)
-    totals = f"${column_letters(_FIRST_TEAM)}${_TOTAL}:${column_letters(last)}${_TOTAL}"
-    place = f'=IF(SUM({totals})=0,"",RANK({name_of(_TOTAL, column)},{totals}))'
     large = replace(_RESULT, size=16)
     sheet.write_formula((_TOTAL, column), f"=SUM({sums})", large, while_blank=0)
+    if last == _FIRST_TEAM:
+        return
+    totals = f"${column_letters(_FIRST_TEAM)}${_TOTAL}:${column_letters(last)}${_TOTAL}"
+    place = f'=IF(SUM({totals})=0,"",RANK({name_of(_TOTAL, column)},{totals}))'
     sheet.write_formula((_PLACE, column), place, _RESULT, while_blank="")
 
 

@@ -40,6 +40,25 @@ def test_a_lone_team_earns_nothing_for_being_first():
     assert "Score" not in openpyxl.load_workbook(io.BytesIO(marks_workbook(deck))).sheetnames
 
 
+def test_a_lone_team_is_told_of_no_place_and_of_no_other_team():
+    alone = Recipe("Shore", make_teams(["Tern"], [None]), activity=Activity.ROUNDS)
+    chosen = [item("What digs?", "word")]
+    made = make_deck(alone, chosen, number=1, seed="s")
+    sheet = openpyxl.load_workbook(io.BytesIO(marks_workbook(made)))["Score"]
+    assert sheet.cell(DIRECTIONS, 1).value == (
+        "Type the team’s points, 0 to 2, into the white cells. Sums follow by themselves. What is "
+        "known is read from the sheet Tally."
+    )
+    rows = [[cell.value for cell in row] for row in sheet.iter_rows(min_row=NAMES)]
+    assert rows == [
+        ["Round", "Card", "Question", "Tern"],
+        ["Total", None, None, "=SUM(D6)"],
+        ["Round 1", "1", "What digs?", None],
+        ["Round 1: sum", None, None, "=SUM(D5:D5)"],
+    ]
+    assert sheet.freeze_panes == "D5"
+
+
 @pytest.mark.parametrize(("points", "most"), [(Points(), 3), (Points(1, 0, 0), 1)])
 def test_the_directions_and_what_is_said_of_other_points_name_the_most_there_is(points, most):
     sheet = score_sheet(points=points)
