@@ -1,16 +1,19 @@
 """The study guide: a word bank or hints, clues, and lines to write on; and its second version."""
 
+from collections.abc import Sequence
+
 from msgspec import Struct
 from msgspec.structs import replace
 
 from cards.style import TextStyle
 from decks.bank import Guide, GuidePart, directions
 from decks.deck import Deck
-from decks.layout.flow import Block, kept_at_the_ends
+from decks.layout.flow import Block, height_of, kept_at_the_ends
 from decks.layout.frame import Frame
 from decks.layout.units import mm
 from decks.press.cards.arranging import as_printed
 from decks.press.handouts.guide_head import guide_header
+from decks.press.handouts.guide_lines import TALLEST_ROW
 from decks.press.handouts.guide_rows import RowLook, guide_rows
 from decks.press.handouts.guide_type import GuideType, for_fractions, guide_type
 from decks.press.handouts.word_bank import Entries, entries_of, framed_bank, listed_bank
@@ -104,8 +107,16 @@ def _part(parts: tuple[GuidePart, ...], n: int, look: _Look) -> list[Block]:
         for number, row in enumerate(guide_rows(part, look.rows))
     ]
     blocks = [*start, *bank, *rows]
-    first = len(blocks) if bank_again else len(start) + 2
-    return kept_at_the_ends(blocks, first=first, last=2)
+    first = len(blocks) if bank_again else len(start) + _together([*bank, *rows][:2])
+    return kept_at_the_ends(blocks, first=first, last=_together(rows[-2:]))
+
+
+def _together(two: Sequence[Block]) -> int:
+    """Return how many of two blocks are kept together: one where no page may have room for both.
+
+    Asked for in vain, that would part the first of them from the head above it.
+    """
+    return 2 if height_of(two) <= TALLEST_ROW else 1
 
 
 def _for_fractions(part: GuidePart, look: _Look) -> _Look:

@@ -218,3 +218,13 @@ def test_no_clue_stands_alone_on_a_page_nor_without_the_name_of_its_part(support
         parts = [word for word in words(page) if word.startswith("Part ")]
         assert parts
         assert parts[0].endswith(", continued") is (held[0] != 1)
+
+
+@pytest.mark.parametrize("support", [Support.NONE, Support.HINTS])
+def test_the_name_of_a_part_stands_above_a_clue_of_which_two_do_not_fit_a_page(support):
+    short = [item(f"prompt {n}", "word", row=n) for n in range(5)]
+    long = [item(f"tell {n}", f"{n} " + "word " * 80, row=9 + n, kind=Kind.FACT) for n in range(4)]
+    made = pages([*short, *long], support=support, large_print=True)
+    (begun,) = [page for page in made if "Part 2" in words(page)]
+    assert [text for text in words(begun) if text.startswith("tell ")]
+    assert writing_lines(begun)
