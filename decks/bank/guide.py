@@ -99,8 +99,8 @@ def make_guide(  # noqa: PLR0913 (three things, four choices)
 
     The extra words of each part come from the answers of the pool. A kind has parts of its own
     where it has four items or more. `second` asks for a second version, whose banks have more
-    extra words, and closer ones; `closer` takes closer ones in the first version too. `choices`
-    says that the choices of a blank are printed with it.
+    extra words, and closer ones, as far as the pool has any; `closer` takes closer ones in the
+    first version too. `choices` says that the choices of a blank are printed with it.
     """
     rng = random.Random(f"{seed}/guide/{team}")
     order = list(items)
@@ -115,7 +115,9 @@ def make_guide(  # noqa: PLR0913 (three things, four choices)
         for part in (asked if second and any(each.worded for each in asked) else [])
         for count in [max(len(part.worded), extra_words + MORE)]
     ]
-    return Guide(team, tuple(parts), tuple(harder))
+    # a second version with the words of the first would be the same page again
+    differs = any(more.bank != part.bank for more, part in zip(harder, parts, strict=False))
+    return Guide(team, tuple(parts), tuple(harder) if differs else ())
 
 
 def _choices(blanks: Sequence[Item]) -> tuple[int, ...]:

@@ -90,7 +90,8 @@ def test_no_study_guide_tells_which_choice_is_right(mixed, support, large):
     )
     for file in ("study-guide.pdf", "study-guide-more.pdf"):
         if not (deck / file).exists():
-            assert support == "none"
+            # there are no other words for a bank, and without support nothing can be taken away
+            assert support != "hints"
             continue
         text = "\n".join(pages(deck / file))
         assert "write the letter of the right one" in " ".join(text.split())

@@ -40,11 +40,15 @@ def _second(deck: Deck) -> str:
     if not recipe.early_finishers:
         return ""
     if not any(guide.second for guide in deck.guides):
-        return (
-            "There is no second version: without a bank or hints the guide is as hard as it can be."
-        )
+        return f"There is no second version: {_as_hard_as_can_be(deck)}."
     how = "without hints" if recipe.support is Support.HINTS else "with more and closer extra words"
     return (
         f"For those who are done early there is study-guide-more.pdf: the same blanks in the same "
         f"order, {how}. A few copies will do."
     )
+
+
+def _as_hard_as_can_be(deck: Deck) -> str:
+    if deck.recipe.support is Support.BANK and any(guide.has_words for guide in deck.guides):
+        return "the unit has no other words that could be extra words"
+    return "without a bank or hints the guide is as hard as it can be"

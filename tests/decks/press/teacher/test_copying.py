@@ -12,9 +12,9 @@ from decks.team import make_teams
 ITEMS = [card(n, n % 3 + 1, answer=f"{n} tide") for n in range(25)]
 
 
-def told(teams=4, **settings):
+def told(teams=4, items=ITEMS, **settings):
     made = make_teams(TEAMS[:teams], [None] * teams)
-    deck = make_deck(Recipe(title="Shore", teams=made, **settings), ITEMS, number=1, seed="s")
+    deck = make_deck(Recipe(title="Shore", teams=made, **settings), items, number=1, seed="s")
     return guide_copies(deck, PAPERS[PaperName.A4])
 
 
@@ -52,3 +52,12 @@ def test_what_those_get_who_are_done_early_is_told_where_it_was_asked_for(suppor
     assert ("study-guide-more.pdf" in told(support=support, early_finishers=True)) == (
         support is not Support.NONE
     )
+
+
+def test_a_unit_without_other_words_has_no_second_version_and_is_told_why():
+    # five words are the answers of five blanks: none is left
+    few = told(teams=1, items=ITEMS[:5], early_finishers=True)
+    assert "There is no second version: the unit has no other words that could be extra words." in (
+        few
+    )
+    assert "study-guide-more.pdf" not in few
