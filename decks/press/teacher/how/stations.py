@@ -158,10 +158,10 @@ def how_checked(deck: Deck) -> str:
 
 
 def _answer(deck: Deck, *, one: bool) -> str:
-    first = "Write the card’s number" if one else "The first time at a card write its number"
+    first = "The first time write the card’s" if one else "The first time at a card write its"
     return (
-        f"At the base read the question, say the answer aloud, {how_checked(deck)}. {first} on "
-        "your slip, with a tick if you were right. Not right: say it again from "
+        f"At the base read the question, say the answer aloud, {how_checked(deck)}. {first} "
+        "number on your slip, with a tick if you were right. Not right: say it again from "
         f"{where_answers_are(deck)}; that makes safe too, without a tick."
     )
 

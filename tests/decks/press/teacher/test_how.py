@@ -403,6 +403,12 @@ def test_one_is_not_told_as_several_at_the_bases():
     assert "2 bands or coloured sheets for the catchers, " in words(deck_for(Activity.STATIONS))
 
 
+def test_who_comes_back_to_an_only_base_writes_its_card_down_once():
+    alone = words(deck_for(Activity.STATIONS, items=ASKED[:1], rounds=1))
+    assert "walks off and may come back" in alone
+    assert ". The first time write the card’s number on your slip, with a tick if" in alone
+
+
 def test_two_sets_are_told_as_both_and_one_that_is_kept_as_the_other():
     two = words(deck_for(Activity.STATIONS, rounds=2, minutes=8))
     assert "Both sets are for today, about 4 minutes each" in two
