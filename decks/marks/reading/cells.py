@@ -133,5 +133,5 @@ def titled_otherwise(table: Table, title: str, number: int) -> tuple[Cell, str] 
     `number` is the number that it ought to have; a sheet without its title has lost it.
     """
     cell = next((cell for row in table.rows for cell in row.cells.values()), None)
-    found = re.fullmatch(rf"{title}: .* deck (\d{{1,5}})", cell.text, re.DOTALL) if cell else None
+    found = re.fullmatch(rf"{title}: .* · deck (\d{{1,5}})", cell.text, re.DOTALL) if cell else None
     return (cell, found[1]) if cell and found and int(found[1]) != number else None
