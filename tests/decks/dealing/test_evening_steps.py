@@ -111,10 +111,11 @@ def test_words_are_not_evened_out_where_that_costs_points():
     assert deck.standing(stepped(deck)) == deck.standing(deck.known) == (0, 6, 0)
 
 
-def test_a_rival_goes_to_a_team_that_comes_later():
+@pytest.mark.parametrize("best", [NONE_BELOW, (0, 9, 0), (9, 0, 0)])
+def test_a_rival_goes_to_a_team_that_comes_later(best):
     rows = [Row("ebb"), Row("ebb"), Row("flood"), Row("slack")]
     deck = SmallDeck(2, rows, (0, 0, 1, 1))
-    assert deck.standing(stepped(deck)) == (0, 0, 0)
+    assert deck.standing(stepped(deck, best)) == (0, 0, 0)
 
 
 def test_a_rival_is_not_exchanged_for_a_rival_of_another_card():
@@ -175,3 +176,21 @@ def test_an_exchange_of_cards_that_are_right_for_many_blanks_costs_more_effort()
     more = left(()) - left(tuple(range(16)))
     assert more > 0
     assert more % 2 == 0
+
+
+@st.composite
+def rivals_and_others(draw):
+    """Draw hands of a few cards that differ in points and words, and often answer each other."""
+    teams = draw(st.integers(2, 3))
+    row = st.tuples(st.sampled_from("xyz"), st.integers(0, 9), st.integers(0, 9))
+    drawn = draw(st.lists(row, min_size=4, max_size=12))
+    rows = [Row(answer, points=points, words=words) for answer, points, words in drawn]
+    return SmallDeck(teams, rows, tuple(n % teams for n in range(len(rows))))
+
+
+@settings(deadline=None, max_examples=300)
+@given(rivals_and_others())
+def test_neither_words_nor_rivals_cost_points(deck):
+    plain = [row._replace(words=0, answer=f"word {n}") for n, row in enumerate(deck.rows)]
+    by_points = stepped(SmallDeck(deck.teams, plain, deck.known))
+    assert deck.standing(stepped(deck))[0] <= deck.standing(by_points)[0]
