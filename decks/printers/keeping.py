@@ -168,7 +168,7 @@ def _from_json(document: Any, path: Path) -> tuple[Printer, ...]:  # noqa: ANN40
 
 def _printer(record: dict[str, Any]) -> Printer:
     name = record["name"]
-    if not isinstance(name, str) or not name.strip():
+    if not isinstance(name, str) or not name.strip() or not name.isprintable():
         raise ValueError(name)
     return Printer(name, _reading(record["upright"]), _reading(record["turned"]))
 

@@ -89,6 +89,8 @@ DAMAGED = {
     "no such edge": kept(flip="wide"),
     "no list": '{"format": 1, "printers": 3}',
     "no name": kept().replace('"Library"', '" "'),
+    "a name over two lines": kept().replace('"Library"', r'"Lib\nrary"'),
+    "a name with half a letter": kept().replace('"Library"', r'"Library \ud800"'),
     "no format": kept().replace('"format": 1', '"format": "1"'),
     "twice the same": kept().replace('"printers": [', '"printers": [' + kept()[28:-2] + ", "),
     "nested without end": "[" * 100_000,
