@@ -17,7 +17,7 @@ from decks.deck import Deck
 from decks.layout.room import NoRoomError
 from decks.press.cards.leaf_side import loading
 from decks.press.cards.reprint import Load, loads_of, reprint_files, why_not_printed
-from decks.record import RECORD, DamagedRecordError, folder_of, read_record
+from decks.record import RECORD, DamagedRecordError, folder_of, read_record, with_pictures
 from decks.words import counted, listed
 
 _NAMED = re.compile(r"reprint-([0-9]{1,6})(-fronts|-backs)?\.pdf")
@@ -41,12 +41,13 @@ def print_again(
     written then. The deck's own files are never touched.
     """
     folder = folder_of(named)
-    deck = read_record(folder)
+    deck = read_record(folder, pictures=False)
     try:
         fit = refitted(deck.recipe, options)
     except NoRoomError as error:
         raise _not_ours(folder, f"asks for cards that {error.paper.name} has no room for") from None
     found = picked(deck, wanted.labels, wanted.owners, everything=wanted.everything)
+    found = replace(found, cards=with_pictures(found.cards, folder))
     deck = replace(deck, recipe=fit.recipe)
     why = why_not_printed(deck, found.cards, fit.grid)
     if why:

@@ -2,7 +2,7 @@
 
 from decks.record.damage import DamagedRecordError
 from decks.record.finding_it import RECORD, folder_of
-from decks.record.pictures import picture_files
+from decks.record.pictures import picture_files, with_pictures
 from decks.record.reading import read_record
 from decks.record.writing import FORMAT, Colophon, write
 
@@ -14,5 +14,6 @@ __all__ = [
     "folder_of",
     "picture_files",
     "read_record",
+    "with_pictures",
     "write",
 ]

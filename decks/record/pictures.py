@@ -5,7 +5,7 @@ every picture would be a third larger, and no longer a line to read.
 """
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +16,7 @@ from cards.finding import UnusablePictureError
 from cards.item import Item
 from cards.picture import Picture, PictureKind
 from cards.reading.pictures.looking import picture_in
+from decks.card import Card
 from decks.deck import Deck
 from decks.record.damage import DamagedRecordError, WrongValueError
 from decks.record.finding_it import bytes_of
@@ -93,14 +94,37 @@ class Album(Struct):
         recorded = _recorded(name, self.table[name]) if name in self.table else None
         if recorded and not self.opened:
             return recorded
-        path = self.folder / name
-        try:
-            found = picture_in(bytes_of(path), may_be_blank=True)
-        except UnusablePictureError as error:
-            raise DamagedRecordError(path, error.wrong) from error
-        if file_of(found) != name or (recorded and found != replace(recorded, data=found.data)):
-            raise DamagedRecordError(path, "is not the picture that was printed")
-        return found
+        return _opened(self.folder / name, name, recorded)
+
+
+def with_pictures(cards: Iterable[Card], folder: Path) -> tuple[Card, ...]:
+    """Return cards whose pictures are known by their digests with the pictures themselves.
+
+    Each is read once, and those of other cards not at all: one that was lost spoils no more than
+    the cards that show it. Raises `DamagedRecordError` as `Album.picture` does.
+    """
+    seen: dict[str, Picture] = {}
+    return tuple(_with_picture(card, folder, seen) for card in cards)
+
+
+def _with_picture(card: Card, folder: Path, seen: dict[str, Picture]) -> Card:
+    told = card.item.image
+    if told is None or told.data:
+        return card
+    name = file_of(told)
+    if name not in seen:
+        seen[name] = _opened(folder / name, name, told)
+    return replace(card, item=replace(card.item, image=seen[name]))
+
+
+def _opened(path: Path, name: str, recorded: Picture | None) -> Picture:
+    try:
+        found = picture_in(bytes_of(path), may_be_blank=True)
+    except UnusablePictureError as error:
+        raise DamagedRecordError(path, error.wrong) from error
+    if file_of(found) != name or (recorded and found != replace(recorded, data=found.data)):
+        raise DamagedRecordError(path, "is not the picture that was printed")
+    return found
 
 
 def _recorded(name: str, record: object) -> Picture:

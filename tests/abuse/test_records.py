@@ -194,6 +194,17 @@ def test_a_picture_that_is_gone_is_named(tmp_path):
     assert f"{picture} is missing" in refusal(tmp_path)
 
 
+def test_a_picture_that_is_gone_spoils_only_the_cards_that_show_it(tmp_path):
+    record = good(tmp_path)
+    for picture in (tmp_path / "pictures").iterdir():
+        picture.unlink()
+    shown = {card["label"]: card["picture"] for card in record["cards"]}
+    assert set(map(bool, shown.values())) == {True, False}
+    for label, picture in shown.items():
+        done = fairdeal("reprint", tmp_path, "--cards", label)
+        assert done.returncode == (3 if picture else 0), done.stderr
+
+
 @pytest.mark.parametrize("data", [b"", b"PNG", coded(disc(61))])
 def test_another_picture_of_the_same_name_is_named(tmp_path, data):
     picture = pictured(tmp_path)
