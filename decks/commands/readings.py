@@ -35,7 +35,9 @@ def reading_of(numbers: Mapping[str, str], flip: Flip) -> Reading:
 
 def _number(option: str, text: str) -> float:
     """Read millimetres as teachers write them: with a point or a comma, a minus or a dash."""
-    found = re.fullmatch(r"([+\-−–]?)([0-9]{1,4}(?:[.,][0-9]{1,3})?)(?:\s*mm)?", text.strip())
+    found = re.fullmatch(
+        r"([+\-−–]?)([0-9]{1,4}(?:[.,][0-9]{1,3})?|[.,][0-9]{1,3})(?:\s*mm)?", text.strip()
+    )
     if not found:
         raise UsageError(f"{option} {text}: this is a number of millimetres, as 1.2 or -0.8.")
     number = float(found[2].replace(",", ".")) * (-1 if found[1] in {"-", "−", "–"} else 1)

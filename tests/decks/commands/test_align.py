@@ -102,6 +102,11 @@ def test_what_cannot_be_is_refused_and_nothing_changes(align, tmp_path, words, t
     assert [one.name for one in tmp_path.iterdir()] == ["settings"]
 
 
+def test_numbers_may_begin_with_their_point(align, tmp_path):
+    align("--set", "Library", "--right", ".5", "--up", "-,25")
+    assert kept(tmp_path)[0].upright == Reading(0.5, -0.25, 0, Flip.LONG)
+
+
 def test_the_limits_themselves_are_kept(align, tmp_path):
     align("--set", "Library", "--right", "8", "--up", "-8", "--foot", "5")
     assert kept(tmp_path)[0].upright == Reading(8, -8, 3, Flip.LONG)
