@@ -3,6 +3,7 @@
 import os
 import re
 from collections.abc import Iterable, Iterator
+from errno import ENAMETOOLONG
 from itertools import count
 from pathlib import Path
 
@@ -73,6 +74,8 @@ def holds(path: Path, data: bytes) -> bool:
     try:
         return path.is_file() and path.read_bytes() == data
     except OSError as error:
+        if error.errno == ENAMETOOLONG:
+            return False
         raise UnusableFileError(
             f"{path.name} may not be read. Close it in other programs, and try again."
         ) from error

@@ -14,7 +14,9 @@ TEST_FILE = Path("align.pdf")
 
 def align(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     *,
-    out: Annotated[Path, typer.Option(help="The test file to make.")] = TEST_FILE,
+    out: Annotated[
+        Path, typer.Option(help="The test file to make, or a folder for it.")
+    ] = TEST_FILE,
     paper: Annotated[str | None, option_for("paper")] = None,
     flip: Annotated[str | None, option_for("flip")] = None,
     keep: Annotated[

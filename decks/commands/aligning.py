@@ -5,24 +5,32 @@ from pathlib import Path
 
 from cards.writing.saving import holds, save_new
 from decks.commands.naming_printers import printer_told, unknown_printer
+from decks.commands.places import is_folder, refuse_other_ending
 from decks.commands.readings import name_of, reading_of
 from decks.commands.stopping import finishing
 from decks.printers import forget, read_printers, remember, settings_folder
 from decks.recipe import Flip, PaperName
 from decks.settings import UsageError, read_option
 
+TEST_FILE = "align.pdf"
+
 
 def make_page(out: Path, paper: str | None, flip: str | None) -> list[str]:
-    """Make the test page, and return what to do with it; `paper` and `flip` are as given."""
+    """Make the test page, in a folder or by a name, and return what to do with it.
+
+    `paper` and `flip` are as given.
+    """
     from decks.press.align.page import align_file  # noqa: PLC0415 (a list needs no press)
 
+    place = out / TEST_FILE if is_folder(out) else out
+    refuse_other_ending(place, ".pdf", "test file")
     edge = _flip(flip)
     data = align_file(_paper(paper), edge)
-    if not holds(out, data):
+    if not holds(place, data):
         with finishing():
-            save_new(out, data)
+            save_new(place, data)
     return [
-        f"Made    {out}",
+        f"Made    {place}",
         f"Print   both sides, actual size (100 %), flipped on the {edge} edge.",
         "Next    Hold each leaf to the light; its back says what to read and what to type.",
     ]

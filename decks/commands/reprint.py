@@ -27,7 +27,10 @@ def reprint(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     comes_out: Annotated[str | None, option_for("comes_out")] = None,
     printer: Annotated[str | None, option_for("printer")] = None,
     out: Annotated[
-        Path | None, typer.Option(help="The file to make; without it, reprint-1.pdf with the deck.")
+        Path | None,
+        typer.Option(
+            help="The file to make, or a folder; without it, reprint-1.pdf with the deck."
+        ),
     ] = None,
 ) -> None:
     """Print lost or chewed cards again, the same as they were.

@@ -11,6 +11,7 @@ from msgspec.structs import replace
 from cards.finding import UnusableFileError
 from cards.writing.saving import FileTakenError, save_new
 from decks.commands.picking import Picked, picked, pile_told
+from decks.commands.places import is_folder, refuse_other_ending
 from decks.commands.refitting import Refitted, refitted
 from decks.commands.stopping import finishing
 from decks.deck import Deck
@@ -40,6 +41,8 @@ def print_again(
     first print. Raises `DamagedRecordError`, `UsageError` and `UnusableFileError`; nothing is
     written then. The deck's own files are never touched.
     """
+    if out is not None and not is_folder(out):
+        refuse_other_ending(out, ".pdf", "file of cards")
     folder = folder_of(named)
     deck = read_record(folder, pictures=False)
     try:
@@ -63,7 +66,7 @@ def _not_ours(folder: Path, wrong: str) -> DamagedRecordError:
 
 def _places(folder: Path, out: Path | None) -> Iterator[Path]:
     """Yield the name of the file: as it is given, or the next numbers in a folder, without end."""
-    if out is not None and not out.is_dir():
+    if out is not None and not is_folder(out):
         yield out
         return
     folder = out or folder

@@ -8,9 +8,10 @@ import typer
 from cards.spreadsheets import load_openpyxl
 from cards.workbook.offers import Offers, SettingOffer
 from cards.writing.saving import save_new
+from decks.commands.places import refuse_other_ending
 from decks.commands.saying import say
 from decks.commands.stopping import finishing
-from decks.settings import SETTINGS, UsageError
+from decks.settings import SETTINGS
 from decks.team import COLOURS, MOST_TEAMS
 
 
@@ -22,8 +23,7 @@ def start(
     ] = False,
 ) -> None:
     """Make a workbook to fill in, with headings, notes and lists. No file is ever overwritten."""
-    if file.suffix.lower() != ".xlsx":
-        raise UsageError(f"{file.name}: the name of a workbook ends in .xlsx. {_hint(file)}")
+    refuse_other_ending(file, ".xlsx", "workbook")
     load_openpyxl()
     from cards.workbook.blank import blank_workbook  # noqa: PLC0415 (loaded by now)
 
@@ -34,10 +34,6 @@ def start(
         f"Made    {file}",
         "Next    Open it in your spreadsheet program; the first sheet says how to go on.",
     )
-
-
-def _hint(file: Path) -> str:
-    return f"Name it {file.stem}.xlsx." if file.stem else "Name it as in Shore.xlsx."
 
 
 def _offers() -> Offers:

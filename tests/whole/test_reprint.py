@@ -232,6 +232,20 @@ def test_a_file_can_be_named_and_is_not_written_over(deck, tmp_path):
     assert not list(folder.glob("reprint*"))
 
 
+def test_a_name_that_no_file_can_have_is_told_in_one_line(deck, tmp_path):
+    done = fairdeal("reprint", deck(), "--cards", "1", "--out", tmp_path / f"{'a' * 300}.pdf")
+    assert done.returncode == 3
+    assert len(done.stderr.splitlines()) == 1
+    assert "the name is too long" in done.stderr
+
+
+def test_a_name_has_the_ending_of_what_is_in_the_file(deck, tmp_path):
+    done = fairdeal("reprint", deck(), "--cards", "1", "--out", tmp_path / "lost.docx")
+    assert done.returncode == 2
+    assert "Name it lost.pdf." in done.stderr
+    assert not list(tmp_path.glob("lost*"))
+
+
 def test_of_two_files_none_is_left_where_one_cannot_be_written(deck, tmp_path):
     folder = deck()
     (tmp_path / "lost-backs.pdf").write_text("in the way", encoding="utf-8")

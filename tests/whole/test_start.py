@@ -66,7 +66,8 @@ def test_no_folder_is_made(tmp_path):
 def test_another_ending_is_a_wrong_call(tmp_path, name):
     done = fairdeal("start", tmp_path / name)
     assert done.returncode == 2
-    assert ".xlsx" in done.stderr
+    stem = "as in Shore" if name == ".xlsx" else "Shore"
+    assert done.stderr.endswith(f"Name it {stem}.xlsx.\n")
     assert list(tmp_path.iterdir()) == []
 
 

@@ -1,5 +1,7 @@
 """The command that makes the test page and keeps what was read on it."""
 
+import os
+
 import pytest
 from typer.testing import CliRunner
 
@@ -88,6 +90,7 @@ REFUSED = {
     "foot and skew": (("--set", "Gym", *NUMBERS, "--skew", "0", "--foot", "1"), "say the same"),
     "two things at once": (("--list", "--forget", "Library"), "three different things"),
     "no such paper": (("--paper", "b4"), "--paper b4: this can be letter"),
+    "another ending": (("--out", "test"), "ends in .pdf. Name it test.pdf."),
     "no such edge": (("--flip", "top"), "--flip top: this can be long or short"),
 }
 
@@ -105,6 +108,18 @@ def test_what_cannot_be_is_refused_and_nothing_changes(align, tmp_path, words, t
 def test_numbers_may_begin_with_their_point(align, tmp_path):
     align("--set", "Library", "--right", ".5", "--up", "-,25")
     assert kept(tmp_path)[0].upright == Reading(0.5, -0.25, 0, Flip.LONG)
+
+
+def test_the_test_page_may_go_into_a_folder(align, tmp_path):
+    (tmp_path / "papers").mkdir()
+    assert f"Made    papers{os.sep}align.pdf" in align("--out", "papers")
+    assert (tmp_path / "papers" / "align.pdf").is_file()
+
+
+def test_of_a_name_that_is_too_long_it_says_so(align, tmp_path):
+    with pytest.raises(UnusableFileError, match="the name is too long"):
+        align("--out", f"{'a' * 300}.pdf")
+    assert not list(tmp_path.iterdir())
 
 
 def test_the_limits_themselves_are_kept(align, tmp_path):
