@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from cards.finding import Finding, ranked
+from cards.finding import Finding, UnusableFileError, ranked
 from cards.spreadsheets import load_openpyxl
 from cards.writing.saving import marked_paths, save_first
 from decks.commands.options import chosen, option_for
@@ -44,7 +44,12 @@ def check(  # noqa: PLR0913 (one parameter an option is how typer reads them)
     with progress() as tell:
         seen = inspect(file, chosen(options), tell)
     if as_json:
-        marked = _marked(file, ranked(seen.findings)) if mark else None
+        try:
+            marked = _marked(file, ranked(seen.findings)) if mark else None
+        except UnusableFileError:
+            # what was found is told all the same, as it is without --json
+            say(report.as_json(file.name, seen, None))
+            raise
         say(report.as_json(file.name, seen, marked))
     else:
         say(*report.findings_told(seen.findings), *report.about_opening(file))

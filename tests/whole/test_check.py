@@ -178,3 +178,16 @@ def test_a_marked_copy_keeps_the_pictures_of_the_sheets(make):
     fairdeal("check", path, "--mark")
     kept = load_workbook(path.with_name("Shore marked.xlsx"))["Facts"]
     assert [(picture.width, picture.height) for picture in kept._images] == [(30, 20)]  # noqa: SLF001
+
+
+def test_json_is_printed_even_where_no_marked_copy_can_be_made(make):
+    path = make(["Kelp holds on with its …", ""])
+    book = load_workbook(path)
+    book.create_chartsheet("Drawn")  # without a chart the library cannot read it again
+    book.save(path)
+    done = fairdeal("check", path, "--mark", "--json")
+    assert (done.returncode, len(done.stderr.splitlines())) == (3, 1)
+    assert "cannot be copied with marks" in done.stderr
+    told = json.loads(done.stdout)
+    assert told["marked"] is None
+    assert told["findings"] == json.loads(fairdeal("check", path, "--json").stdout)["findings"]
