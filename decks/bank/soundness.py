@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from msgspec import Struct
 
+from cards.entries import entry_of
 from cards.finding import Finding, Severity
 from cards.item import Item
 from cards.quoting import quoted
@@ -96,14 +97,14 @@ def _finding(swap: Swap) -> Finding:
 
 def _told_of_word(swap: Swap) -> tuple[str, str]:
     (item,) = swap.items
-    wrong = f"In the study guide both {quoted(item.answer)} and {quoted(swap.word)} fit here."
-    return wrong, f"Change this clue, so that only {quoted(item.answer)} fits it."
+    wrong = f"In the study guide both {quoted(entry_of(item))} and {quoted(swap.word)} fit here."
+    return wrong, f"Change this clue, so that only {quoted(entry_of(item))} fits it."
 
 
 def _told_of_swap(items: list[Item]) -> tuple[str, str]:
     *others, last = items
     named = others if len(others) <= _MOST_NAMED else others[:_FEW]
-    first = ", ".join(f"{quoted(item.answer)} ({item.prompt_place})" for item in named)
+    first = ", ".join(f"{quoted(entry_of(item))} ({item.prompt_place})" for item in named)
     first += f" and {len(others) - len(named)} more" if len(others) > len(named) else ""
     turn = "be swapped" if len(items) == 2 else "change places"  # noqa: PLR2004 (a pair)
     wrong = f"In the study guide {quoted(last.answer)} and {first} can {turn}: both ways are right."

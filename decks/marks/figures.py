@@ -4,6 +4,7 @@ from typing import Any
 
 from msgspec.structs import asdict
 
+from cards.raised import written_out
 from decks.marks.results import ENOUGH_PAPERS, ItemResult, Results
 from decks.marks.summary import (
     band,
@@ -56,8 +57,8 @@ def _item(result: ItemResult) -> dict[str, Any]:
     return {
         "item": result.item.key,
         "card": result.name,
-        "prompt": result.item.prompt,
-        "answer": result.item.answer,
+        "prompt": written_out(result.item.prompt, result.item.prompt_spans),
+        "answer": written_out(result.item.answer, result.item.answer_spans),
         "topic": result.item.topic,
         "level": int(result.item.level),
         "right": result.right,

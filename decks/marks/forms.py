@@ -5,7 +5,9 @@ from collections.abc import Mapping
 
 from msgspec import Struct
 
+from cards.entries import entry_of
 from cards.item import Item
+from cards.raised import written_out
 from decks.bank import Guide
 from decks.deck import Deck
 from decks.recipe import Activity
@@ -47,12 +49,20 @@ def tally_rows(deck: Deck) -> tuple[TallyRow, ...]:
         TallyRow(
             card.label,
             None if same else deck.owners[card.owner].name,
-            in_short(card.item.answer if words else card.item.prompt or card.item.answer),
+            in_short(entry_of(card.item) if words else question_of(card.item)),
             card.item,
         )
         for hand in (deck.hands[:1] if same else deck.hands)
         for card in hand
     )
+
+
+def question_of(item: Item) -> str:
+    """Return what tells an item in a cell: its prompt, or its answer where a picture asks.
+
+    A cell has no styles here: 10²³ is written in signs, as 1023 would be another number.
+    """
+    return written_out(item.prompt, item.prompt_spans) if item.prompt else entry_of(item)
 
 
 def in_short(text: str, longest: int = LONGEST_TEXT) -> str:

@@ -5,6 +5,7 @@ from math import sqrt
 
 from msgspec import Struct
 
+from cards.entries import entry_of
 from decks.aims.past import is_missed
 from decks.marks.forms import in_short
 from decks.marks.results import ENOUGH_PAPERS, GuideResult, ItemResult, Results, TopicResult
@@ -164,7 +165,7 @@ def _unmarked(items: Sequence[ItemResult]) -> Sentence | None:
 
 def called(result: ItemResult) -> str:
     """Return what to call an item: the card's label, and its answer."""
-    return f"{result.name} ({in_short(result.item.answer, _LONGEST_ANSWER)})"
+    return f"{result.name} ({in_short(entry_of(result.item), _LONGEST_ANSWER)})"
 
 
 def span(interval: tuple[float, float] | None) -> str:

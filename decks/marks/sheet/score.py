@@ -10,7 +10,7 @@ from cards.place import column_letters
 from cards.workbook.tones import HAIRLINE, INK, PANEL, QUIET, letters_on
 from decks.deck import Deck
 from decks.lesson import Called
-from decks.marks.forms import SCORE_SHEET
+from decks.marks.forms import SCORE_SHEET, question_of
 from decks.marks.sheet.styles import AS_TYPED, COUNT, DIRECTIONS, LABEL, Style
 from decks.marks.sheet.writing import Area, Book, Sheet, name_of, span
 from decks.recipe import Points
@@ -56,7 +56,7 @@ def add_score_sheet(book: Book, deck: Deck, called: Called) -> None:
     _write_heads(sheet, deck)
     _write_directions(sheet, deck)
     for each, calls in zip(rounds, called.rounds, strict=True):
-        _write_questions(sheet, each, [(call.label, call.item.prompt) for call in calls])
+        _write_questions(sheet, each, [(call.label, question_of(call.item)) for call in calls])
     last = _FIRST_TEAM + len(deck.recipe.teams) - 1
     for column in range(_FIRST_TEAM, last + 1):
         _write_team(sheet, column, rounds, last)

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from cards.entries import entry_of
 from decks.layout.fitting import shorten
 from decks.layout.flow import Block
 from decks.layout.frame import Box, Curve, Frame, Line, Thing, Wedge
@@ -86,7 +87,7 @@ def _ground(left: float, width: float, height: float) -> list[Thing]:
 def _item(one: ItemResult, wide: float, left: float, width: float) -> Frame:
     middle = ROW / 2
     before, after = _x(one.before.mean, left, width), _x(one.after.mean, left, width)
-    answer = shorten(in_short(one.item.answer), (NAME - 8) / NAMES.size, measure=measure)
+    answer = shorten(in_short(entry_of(one.item)), (NAME - 8) / NAMES.size, measure=measure)
     things: list[Thing] = [
         *_ground(left, width, ROW),
         line_of(one.name, LABELS, y=middle - 3.2),

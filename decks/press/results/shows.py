@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from cards.entries import entry_of
 from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
@@ -125,7 +126,7 @@ def _row(columns: Sequence[Column], one: ItemResult, *, working: bool) -> list[F
     share = f"{percent(one.share)} ({span(one.interval).removesuffix(' %')})"
     texts: list[tuple[str, Style]] = [
         (one.name, LABEL),
-        (in_short(one.item.answer), STRONG),
+        (in_short(entry_of(one.item)), STRONG),
         (f"{one.right} of {one.tries}" if one.tries else "–", FIGURE),
         (share if one.tries else "–", FIGURE),
         (f"{percent(one.before.mean)} → {percent(one.after.mean)}", FIGURE),
