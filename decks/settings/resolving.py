@@ -5,6 +5,8 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import cast
 
+from msgspec.structs import replace
+
 from cards.content import Cell, Content, SettingRow
 from cards.finding import Finding, Severity
 from cards.item import folded
@@ -35,6 +37,10 @@ BY_ACTIVITY: dict[Activity, dict[str, object]] = {
     Activity.ORGANIZER: {"deal": Dealing.COPIES, "guide": GuideFor.NONE},
 }
 """What is usual for an activity where nothing else was chosen."""
+
+_WITHOUT_GUIDE = {
+    activity for activity, usual in BY_ACTIVITY.items() if usual.get("guide") is GuideFor.NONE
+}
 
 # What joins the last two of a list, in the languages whose headings are known.
 _AND = re.compile(r"(?:^|\s+)(?:and|&|y|et|und|e)\s+")
@@ -68,6 +74,9 @@ def resolve(content: Content, options: Mapping[str, str]) -> tuple[Recipe, tuple
         chosen = usual | chosen
     chosen.setdefault("title", content.name)
     recipe = Recipe(teams=roster.teams, **chosen)  # type: ignore[arg-type]
+    if recipe.activity in _WITHOUT_GUIDE and recipe.guide is not GuideFor.NONE:
+        findings += _no_guide(cell_of("guide", content.settings, options), recipe.activity)
+        recipe = replace(recipe, guide=GuideFor.NONE)
     findings += _too_few_students(cell_of("students", content.settings, options), recipe)
     return recipe, (*findings, *roster.findings, *_about_colours(roster, recipe.ink))
 
@@ -94,6 +103,19 @@ def _too_few_students(given: Cell | None, recipe: Recipe) -> Iterator[Finding]:
             given.text,
             f"There are fewer students than teams, {recipe.students} for {teams}.",
             "Take fewer teams, or mend the number of students.",
+        )
+
+
+def _no_guide(given: Cell | None, activity: Activity) -> Iterator[Finding]:
+    """Yield a note where a study guide is asked for and the activity has none."""
+    if given:
+        yield Finding(
+            "no-guide-here",
+            Severity.NOTE,
+            given.place,
+            given.text,
+            f"Guide has no effect here: with Activity set to {activity} there is no study guide.",
+            "Clear it, or choose review or collect.",
         )
 
 

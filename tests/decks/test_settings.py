@@ -170,6 +170,24 @@ def test_a_class_smaller_than_the_number_of_its_teams_is_told_of_where_it_is_set
     assert resolve(content([("Teams", "6")]), {"students": "6"})[1] == ()
 
 
+@pytest.mark.parametrize("activity", ["rounds", "stations", "organizer"])
+@pytest.mark.parametrize("guide", ["team", "class"])
+def test_a_study_guide_is_told_to_be_none_where_the_activity_has_none(activity, guide):
+    recipe, (finding,) = resolve(content([("Activity", activity), ("Guide", guide)]), {})
+    assert recipe.guide is GuideFor.NONE
+    assert (finding.code, finding.severity, finding.place.cell) == ("no-guide-here", "note", "B3")
+    assert activity in finding.wrong
+    _, (finding,) = resolve(content([("Activity", activity)]), {"guide": guide})
+    assert str(finding.place) == "--guide"
+    assert resolve(content([("Activity", activity), ("Guide", "none")]), {})[1] == ()
+
+
+@pytest.mark.parametrize("activity", ["review", "collect"])
+def test_a_study_guide_is_for_whoever_is_named_where_there_is_one(activity):
+    recipe, findings = resolve(content([("Activity", activity), ("Guide", "team")]), {})
+    assert (recipe.guide, findings) == (GuideFor.TEAM, ())
+
+
 @pytest.mark.parametrize(
     ("text", "teams", "mend"),
     [
