@@ -13,6 +13,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.grid import Grid
+from decks.press.also import also_told
 from decks.press.cards.arranging import as_printed
 from decks.press.type.pages import column, foot_of, page_paper, pages
 from decks.press.type.setting import (
@@ -112,7 +113,7 @@ def _row(entries: Sequence[Frame], width: float, across: int) -> Frame:
 
 def _entry(card: Card, width: float, recipe: Recipe) -> Frame:
     room = width - LABEL_WIDTH
-    also = f"also: {', '.join(card.item.also_right)}" if card.item.also_right else ""
+    also = also_told(card.item)
     words = [paragraph(as_printed(card.item, recipe, back=True), room, STRONG)]
     words += [paragraph(also, room, NOTE)] if also else []
     entry = [

@@ -9,6 +9,7 @@ from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.lesson import Bases
 from decks.lesson.crowd import crowd
+from decks.press.also import also_told
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.base_words import how_hard, most_get, steps
 from decks.press.teacher.how.counts import span
@@ -106,7 +107,7 @@ def _set(items: Sequence[Item], named: Frame, deck: Deck, width: float) -> list[
             cell(
                 columns[2],
                 (as_printed(item, deck.recipe, back=True), STRONG),
-                (f"also: {', '.join(item.also_right)}" if item.also_right else "", NOTE),
+                (also_told(item), NOTE),
             ),
             cell(columns[3], (item.topic or "no topic", NOTE), (_level(item.level), NOTE)),
         ]

@@ -9,6 +9,7 @@ from decks.layout.units import mm
 from decks.lesson import Call, Called
 from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, calls_told
+from decks.press.also import also_told
 from decks.press.cards.arranging import SHARP, as_printed, fitted
 from decks.press.teacher.how.counts import earned, is_one_team
 from decks.press.teacher.keys import title_block
@@ -115,7 +116,7 @@ def _cells(call: Call, columns: Sequence[Column], recipe: Recipe) -> list[Frame]
     _card, say, accept, move = (column.room for column in columns)
     said = paragraph(as_printed(item, recipe, back=False), say, SAID, first=FIRST)
     right = paragraph(as_printed(item, recipe, back=True), accept, ACCEPTED, first=FIRST)
-    also = f"also right: {', '.join(item.also_right)}" if item.also_right else ""
+    also = also_told(item, "also right")
     about = " · ".join(
         filter(None, [f"{call.seconds} seconds", item.level.name.lower(), item.topic])
     )

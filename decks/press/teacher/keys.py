@@ -10,6 +10,7 @@ from decks.deck import Deck
 from decks.layout.flow import Block
 from decks.layout.frame import Frame
 from decks.layout.runs import Styled
+from decks.press.also import also_told
 from decks.press.cards.arranging import as_printed, styled_of
 from decks.press.teacher.table import Column, cell, table
 from decks.press.type.setting import (
@@ -197,8 +198,4 @@ def _clue(column: Column, item: Item, recipe: Recipe) -> Frame:
 
 
 def _answer(column: Column, item: Item, answer: Styled) -> Frame:
-    return cell(column, (answer, STRONG), (_also(item.also_right), NOTE))
-
-
-def _also(answers: tuple[str, ...]) -> str:
-    return f"also: {', '.join(answers)}" if answers else ""
+    return cell(column, (answer, STRONG), (also_told(item), NOTE))
