@@ -1,8 +1,13 @@
 """Hints: how an answer begins, and of how many letters it is."""
 
 import unicodedata
+from collections.abc import Sequence
 
 from decks.bank.letters import letters_of
+
+_ELIDED, _APOSTROPHES = frozenset("cdjlmnst"), frozenset("'’")
+_SHORTEST_ELIDED = 3
+"""In letters, with the one that is elided: of `l’a` the second would be the whole answer."""
 
 DASH = "_"
 STAYS = "\u00a0"
@@ -23,9 +28,18 @@ def _of_word(word: str) -> str:
     letters = letters_of(word)
     counted = [n for n, letter in enumerate(letters) if _counts(letter)]
     shown = {n for n, letter in enumerate(letters) if counted and _stays(letter, n, counted[0])}
-    if len(counted) > 1 and letters[counted[0]][0].isalpha():
-        shown.add(counted[0])
+    first = counted[1] if _is_elided(letters, counted) else counted[0] if counted else 0
+    if len(counted) > 1 and letters[first][0].isalpha():
+        shown.add(first)
     return STAYS.join(letter if n in shown else DASH for n, letter in enumerate(letters))
+
+
+def _is_elided(letters: Sequence[str], counted: Sequence[int]) -> bool:
+    """Say whether a word of one letter leans on the next, as in `l’ail`; its letter is a dash."""
+    if len(counted) < _SHORTEST_ELIDED:
+        return False
+    start = counted[0]
+    return letters[start].casefold() in _ELIDED and letters[start + 1] in _APOSTROPHES
 
 
 def _counts(letter: str) -> bool:
