@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from cards.checking.names import ANSWER_NAMES, PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.checking.stems import same_stem
-from cards.checking.words import content_words, is_value, words
+from cards.checking.words import begins_with_a_note, content_words, is_value, words
 from cards.content import Content
 from cards.item import Item
 from cards.quoting import quoted
@@ -38,6 +38,8 @@ def _given_away(item: Item) -> str | None:
     """Return the word of the prompt that gives the answer away, or None."""
     telling = [word for word in content_words(item.answer) if len(word) >= _LEAST_LETTERS]
     if not telling or is_value(item.answer) or _OFFERS.search(item.prompt):
+        return None
+    if begins_with_a_note(item.answer):
         return None
     if len(telling) < len(content_words(item.answer)):
         return None

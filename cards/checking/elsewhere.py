@@ -7,7 +7,14 @@ from functools import lru_cache
 from cards.checking.names import PROMPT_NAMES
 from cards.checking.rule import Remark
 from cards.checking.runs import Words, is_within, lengths_of, runs
-from cards.checking.words import ARTICLES, content_words, is_value, word_set, words
+from cards.checking.words import (
+    ARTICLES,
+    begins_with_a_note,
+    content_words,
+    is_value,
+    word_set,
+    words,
+)
 from cards.content import Content
 from cards.item import Item, Kind
 from cards.quoting import quoted
@@ -110,6 +117,8 @@ def _asked_with(prompt: str) -> frozenset[str]:
 def _telling(item: Item) -> Words:
     """Return the words of an answer that would tell it, or nothing: `the moon` is too common."""
     found = words(item.answer)
+    if begins_with_a_note(item.answer):
+        return found
     found = found[1:] if found[:1] and found[0] in ARTICLES else found
     if item.kind is Kind.DETAIL or is_value(item.answer):
         return ()

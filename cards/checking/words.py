@@ -33,6 +33,7 @@ _NUMBER_WORDS = word_set(
     "ninety hundred thousand million half once twice first second third"
 )
 _VERDICTS = word_set("yes no true false sí verdadero falso oui non vrai faux ja nein")
+_NOTE = re.compile(r"A[ -](?:major|minor|sharp|flat)\b")
 _VALUE = re.compile(r"[\W_]*\d")
 
 
@@ -55,6 +56,11 @@ def _word_with_marks() -> re.Pattern[str]:
 def content_words(text: str) -> tuple[str, ...]:
     """Return the words that carry the sense of a text."""
     return tuple(word for word in words(text) if word not in _FUNCTION)
+
+
+def begins_with_a_note(text: str) -> bool:
+    """Say whether what looks like an article is the name of a note: `A minor`, `A flat`."""
+    return _NOTE.match(text) is not None
 
 
 def is_english(text: str) -> bool:

@@ -41,6 +41,10 @@ INNOCENT_FACTS = {
         ["What is shown?\nfor i in 1, 2:\n    j = i\nprint(j)", "2"],
         ["What is shown?\nfor i in 1, 2:\n    j = i\n    print(j)", "1 and 2"],
     ],
+    "the name of a note is no article": [
+        ["What is the relative minor of C major?", "A minor"],
+        ["Which major key has three sharps?", "A major"],
+    ],
     "numbers come again": [["Tides in a day", "2"], ["Shells of a mussel", "2"]],
     "yes comes again": [["Is a limpet a snail?", "yes"], ["Is a whelk a snail?", "yes"]],
     "things are sorted": [
