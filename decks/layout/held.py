@@ -45,12 +45,17 @@ def is_held(left: str, right: str) -> bool:
     """Return whether two neighbouring words belong on one line."""
     core = right.rstrip(TRAILING)
     return (
-        (NUMBER.fullmatch(left) is not None and _is_unit(core))
+        (_is_number(left) and _is_unit(core))
         or (GROUP.fullmatch(left) is not None and NEXT_GROUP.fullmatch(core) is not None)
         or _is_date(left, core)
         or _is_reference(left, core)
         or _is_name(left, core)
     )
+
+
+def _is_number(word: str) -> bool:
+    """Return whether a word is a number, or asks for one, as in `250 mL + 1 L = ? mL`."""
+    return word == "?" or NUMBER.fullmatch(word) is not None
 
 
 def _is_unit(word: str) -> bool:

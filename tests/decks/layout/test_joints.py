@@ -185,6 +185,7 @@ def test_plain_words_are_not_held(text):
         *("J. Rowntree", "J.K. Fern", "Mr Fern", "(Mr. Fern", "Henry VIII", "• crab"),
         *("2 H2O", "2 H2O.", "2 NaCl2", "2 Ca(OH)2"),
         *("7 p.m.", "9.8 m/s²", "1025 kg/m³", "3 kg·m⁻¹", "10 000"),
+        *("? mL", "? km/h."),
         *("May 12", "(Sept. 3rd", "3rd Sept.", "(12 May"),
         *("page 7", "(Fig. 3)", "“Page 7”", "[eq. 2.1]", "‘Act IV’", "§ 4", "question B"),
     ],
