@@ -3,10 +3,11 @@
 from msgspec.structs import replace
 
 from decks.card import Card
+from decks.choices import letter_of
 from decks.layout.fitting import CAPITAL, LEADING, shorten
 from decks.layout.frame import Box, Frame, Ribbon, Text, Thing
 from decks.layout.grid import Grid
-from decks.layout.runs import Styled, begins_indented
+from decks.layout.runs import Line, Styled, begins_indented
 from decks.press.cards.arranging import (
     Arrangement,
     arrange,
@@ -95,13 +96,14 @@ def _topic(card: Card, shape: Shape) -> Text:
 
 
 def _lines(arranged: Arrangement) -> list[Text]:
-    """Set up to three lines centred; more, and a program's, flush with the block centred."""
+    """Set up to three lines centred; more, a program's, and choices, flush in a centred block."""
     setting, to_left = arranged.setting, arranged.to_left
     size, count = setting.size, len(setting.lines)
     block = (count - 1) * LEADING * size + CAPITAL * size
     top = arranged.y + (arranged.height + block) / 2 - CAPITAL * size
     column = max(setting.widths)
     flush = count > MOST_CENTRED or any(map(begins_indented, setting.lines))
+    flush = flush or any(map(_is_first_choice, setting.lines[1:]))
     lines: list[Text] = []
     for n, (line, width) in enumerate(zip(setting.lines, setting.widths, strict=True)):
         slack = arranged.width - (column if flush else width)
@@ -109,6 +111,11 @@ def _lines(arranged: Arrangement) -> list[Text]:
         x = arranged.x + slack / 2 + indent
         lines += texts_of(line, size, x=x, y=top - n * LEADING * size, to_left=to_left)
     return lines
+
+
+def _is_first_choice(line: Line) -> bool:
+    """Say whether choices begin with a line: their letters stand under one another."""
+    return bool(line) and line[0].text.startswith(letter_of(0))
 
 
 def name_of(owner: Team, shape: Shape) -> Text:

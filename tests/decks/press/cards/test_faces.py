@@ -9,7 +9,7 @@ from decks.layout.frame import Ribbon, Text
 from decks.layout.units import in_mm, mm
 from decks.press.cards.faces import face
 from decks.press.cards.shape import Shape
-from decks.recipe import Recipe
+from decks.recipe import Choices, Recipe
 from decks.team import make_teams
 
 RECIPE = Recipe(title="Shore", teams=make_teams(["Heron", "Otter"], [None, None]))
@@ -71,6 +71,23 @@ def test_up_to_three_lines_are_centred_and_more_are_flush_left():
     program = starts("while it rains:\n    wait\ngo out")
     assert len(program) == 3
     assert len(set(program)) == 1
+
+
+def test_the_letters_of_two_choices_stand_under_one_another_and_the_answer_is_centred():
+    card = Card("1", 0, item("The moon is a star.", "False", wrong=("True",)))
+    front, back = (
+        face(
+            card,
+            RECIPE.teams[0],
+            Shape(WIDTH, HEIGHT, back=back, choices=Choices.SHOWN),
+        )
+        for back in (False, True)
+    )
+    size = max(text.size for text in texts(front))
+    read = [text for text in texts(front) if text.size == size]
+    assert [text.text for text in read][1:] == ["A.\u00a0False", "B.\u00a0True"]
+    assert len({round(text.x, 3) for text in read}) == 1
+    assert "A.\u00a0False" in [text.text for text in texts(back)]
 
 
 def test_a_text_that_does_not_fit_is_not_drawn_silently():
