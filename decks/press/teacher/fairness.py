@@ -7,7 +7,7 @@ from msgspec.structs import replace
 from decks.dealing import CARDS, PAIRS, THOUSANDTHS, WORDS, Deal, Goal, fairness_sentence
 from decks.deck import Deck
 from decks.layout.fitting import shorten
-from decks.layout.flow import Block
+from decks.layout.flow import Block, height_of
 from decks.layout.frame import Frame
 from decks.press.teacher.chances import chances
 from decks.press.teacher.keys import title_block
@@ -36,6 +36,9 @@ FIGURES = Style(11)
 LABEL = 98.0
 DIFFERENCE = 50.0
 NARROW = 4.0
+WHOLE = 300.0
+"""A table that is not higher, in points, is carried over whole rather than torn."""
+
 ROOMY, LONGEST = 66.0, 110.0
 """In columns of so many points names lie; those that stand upright may be so long."""
 
@@ -50,11 +53,21 @@ def fairness(deck: Deck, deal: Deal, width: float) -> list[Block]:
         Block(paragraph(sentence, width, BODY), space=14),
     ]
     blocks += chances(deal, names, width)
-    for goal in deal.goals:
-        blocks += _goal(goal, names, width) if _is_counted(goal) else []
+    tables = [_goal(goal, names, width) for goal in deal.goals if _is_counted(goal)]
+    for each in tables[:-1]:
+        blocks += each
     # the last table is a short one, and would look lost on a page of its own
-    blocks[-1] = replace(blocks[-1], with_next=True)
+    blocks += [block for each in tables[-1:] for block in _held_to_the_next(each)]
     return [*blocks, *_weighed(deal.goals, names, width)]
+
+
+def _held_to_the_next(rows: Sequence[Block]) -> list[Block]:
+    """Return a table that goes on to the page of the next one: whole, or its end if it is long."""
+    whole = height_of(rows) <= WHOLE
+    return [
+        replace(block, with_next=block.with_next or whole or n == len(rows) - 1)
+        for n, block in enumerate(rows)
+    ]
 
 
 def _is_counted(goal: Goal) -> bool:

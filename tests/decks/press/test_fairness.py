@@ -136,3 +136,12 @@ def test_the_last_table_stands_alone_on_no_page():
             last = " ".join(words([Block(placed.frame)]) for placed in pages[-1])
             alone += last.startswith("In a whole hand")
     assert not alone
+
+
+def test_a_table_of_a_few_topics_is_not_torn():
+    for topics in range(2, 9):
+        items = [card(n, n % 3 + 1, f"Topic {n % topics}", answer=f"{n} tide") for n in range(40)]
+        pages = flow(page(items, 4), x=0, top=A4.height - TOP, bottom=BOTTOM)
+        said = [" ".join(words([Block(placed.frame)]) for placed in each) for each in pages]
+        (held,) = [each for each in said if "Topic 0" in each]
+        assert f"Topic {topics - 1}" in held
