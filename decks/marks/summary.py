@@ -98,10 +98,11 @@ def _look_at_key(result: ItemResult) -> Sentence:
 
 
 def _lessons(topics: Sequence[TopicResult]) -> list[Sentence]:
+    untold = "What has no topic" if any(topic.topic for topic in topics) else "All of it"
     weak = [topic for topic in topics if needs_lesson(topic.interval)]
     return [
         Sentence(
-            f"{topic.topic or 'What has no topic'} needs another lesson: "
+            f"{topic.topic or untold} needs another lesson: "
             f"{percent(topic.share)} right ({span(topic.interval)}).",
             to_do=True,
         )

@@ -96,6 +96,12 @@ def test_topics_that_need_a_lesson_are_told_from_the_weakest():
     ]
 
 
+def test_a_lesson_without_topics_is_told_of_as_a_whole():
+    made = in_rounds(chosen=[item(f"Clue {n}", f"word{n}", row=n, topic="") for n in range(3)])
+    first = next(one for one in told(made, counted(made, *[(5, 20)] * 3)) if one.to_do)
+    assert first.text == "All of it needs another lesson: 25 % right (16–37 %)."
+
+
 @pytest.mark.parametrize(("high", "needs"), [(0.7999, True), (0.80, False), (0.81, False)])
 def test_a_topic_that_may_have_reached_eighty_per_cent_needs_no_lesson(high, needs):
     assert needs_lesson((0.4, high)) is needs
