@@ -1,7 +1,9 @@
 """Reteach: what was missed, among the easier items of the same topics."""
 
 from collections import Counter
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
+
+from msgspec.structs import replace
 
 from cards.item import Item, folded
 from decks.aims.means import easier_means
@@ -9,6 +11,7 @@ from decks.aims.past import History
 from decks.aims.plan import Chosen, NothingToReteachError
 from decks.choosing import choose
 from decks.recipe import Recipe
+from decks.words import counted
 
 EACH = 2
 """As many neighbours as missed items, and two cards a team at least; our own judgement."""
@@ -31,7 +34,7 @@ def reteach(
     most = max(EACH * len(missed), EACH * len(recipe.teams))
     choice = choose(
         near,
-        count=recipe.cards or min(most, len(near)),
+        count=min(recipe.cards or most, len(near)),
         seed=seed,
         target=1.0,
         required=missed,
@@ -39,8 +42,18 @@ def reteach(
         topics=topics,
         any_level=True,
     )
+    choice = replace(choice, advice=(*_too_few(len(near), recipe.cards or 0), *choice.advice))
     changed, means = easier_means(recipe, fixed)
     return Chosen(choice, changed, means=means)
+
+
+def _too_few(near: int, asked: int) -> Iterator[str]:
+    """Say what would do where the topics have fewer items than cards were asked for."""
+    if near < asked:
+        yield (
+            f"The topics to go over have {counted(near, 'item')} for the "
+            f"{counted(asked, 'card')} asked for: {asked - near} more in them would do."
+        )
 
 
 def _nothing(history: History) -> str:

@@ -96,3 +96,12 @@ def test_a_mix_has_no_effect_and_that_is_said():
     plan = plan_for(mix=(40, 40, 20))
     assert set(plan.due) == set(MISSED)
     assert any(told.startswith("Mix has no effect here") for told in plan.sentences)
+
+
+def test_too_few_items_for_the_cards_asked_for_are_told_of_as_those_of_their_topics():
+    plan = plan_for(cards=40)
+    assert len(plan.choice.items) == 36
+    assert plan.choice.advice == (
+        "The topics to go over have 36 items for the 40 cards asked for: 4 more in them would do.",
+    )
+    assert plan_for(cards=36).choice.advice == ()
