@@ -72,4 +72,5 @@ def _said(question: Asked, answer: str) -> str:
     values = [value for style in Style if (value := _worked_out(question, style))]
     if not question.bare or not values:
         return f"With {quoted(answer)} in the blank, the two sides are not equal."
-    return f"This comes to {written(values[0].number)}, not {quoted(answer)}."
+    end = ", and that does not round to" if question.rounded else ", not"
+    return f"This comes to {written(values[0].number)}{end} {quoted(answer)}."

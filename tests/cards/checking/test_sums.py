@@ -118,3 +118,9 @@ def test_every_sum_is_right_by_its_value_and_wrong_beside_it(a, sign, b, off, sp
 )
 def test_no_text_of_signs_is_too_much(prompt, answer) -> None:
     assert len(remarks(prompt, answer)) <= 1
+
+
+def test_the_message_says_of_what_is_to_be_rounded_that_it_does_not_come_to_the_answer() -> None:
+    [remark] = remarks("Round 3.46 to one decimal place.", "3.4")
+    assert remark.wrong == "This comes to 3.46, and that does not round to “3.4”."
+    assert remarks("Round 3.46 to one decimal place.", "3.5") == []
