@@ -140,7 +140,7 @@ def shorten(
         return text
 
     def cut(letters: int) -> str:
-        return text[:letters].rstrip(" ,;:") + "…"
+        return text[:letters].rstrip(" ,;:·–—") + "…"
 
     sizes = range(1, len(text))
     most = bisect_right(sizes, width, key=lambda size: measure(cut(size), strong))

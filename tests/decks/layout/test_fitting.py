@@ -126,6 +126,7 @@ def test_a_label_too_long_ends_with_an_ellipsis():
         ("tides, and the moon", 13, "tides, and…"),
         ("tides, and the moon", 11, "tides, and…"),
         ("tides, and the moon", 9, "tides…"),
+        ("the tides · again", 12, "the tides…"),
         # too little would be left
         ("a saltmarsh week", 9, "a saltma…"),
         ("saltmarshes", 9, "saltmars…"),
