@@ -18,6 +18,7 @@ _POINTS_AT_CHOICES = re.compile(
     r"|\bthe following\b|\b(?:the )?(?:choices|options) (?:below|above)\b",
     re.IGNORECASE,
 )
+_OF_BANKS = {"same-answer", "right-for-another"}
 _MEND = "To print them, write shown beside Choices on the Deck sheet."
 _OF_ALL = re.compile(r"(?:all|none|both|neither) of (?:the above|these|them)", re.IGNORECASE)
 
@@ -36,6 +37,17 @@ def choices_of(item: Item) -> tuple[str, ...]:
     if all(map(_NUMBER.match, choices)):
         choices.sort(key=lambda text: (_speaks_of_others(text), _size(text)))
     return tuple(choices)
+
+
+def outside_banks(findings: Iterable[Finding], items: Iterable[Item]) -> tuple[Finding, ...]:
+    """Return the findings without those about a bank where choices are printed with the question.
+
+    The answer of such a question is in no bank: who answers writes a letter.
+    """
+    lettered_at = {item.answer_place for item in items if item.wrong}
+    return tuple(
+        one for one in findings if one.code not in _OF_BANKS or one.place not in lettered_at
+    )
 
 
 def _speaks_of_others(choice: str) -> bool:

@@ -11,11 +11,11 @@ from cards.finding import Finding, Severity, errors_in
 from cards.item import Item
 from cards.place import Place
 from cards.reading import read
-from decks.choices import about_hidden
+from decks.choices import about_hidden, outside_banks
 from decks.commands.room import grid_for
 from decks.layout.grid import Grid
 from decks.press.cards.proof import proofread, proofread_exercises, proofread_names
-from decks.recipe import Activity, Dealing, Recipe
+from decks.recipe import Activity, Dealing, Recipe, choices_are_printed
 from decks.settings import cell_of, resolve
 from decks.steps import Tell, unheard
 from decks.words import counted
@@ -70,6 +70,8 @@ def inspect(file: Path, options: Mapping[str, str], tell: Tell = unheard) -> Ins
     grid, about_room = grid_for(recipe, content, options)
     recipe, about_printer = _with_shift(recipe, grid, content, options)
     checked = check(content, [team.name for team in recipe.teams], recipe.reading_grade)
+    if choices_are_printed(recipe):
+        checked = outside_banks(checked, content.items)
     # what is wrong already need not be proofread as well
     sound = sound_items(content, checked)
     about_deck = (

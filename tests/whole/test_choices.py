@@ -57,6 +57,26 @@ def test_the_study_guide_and_the_call_sheet_have_them_too(made):
     assert calls.count("B. horse") == 2  # among the choices, and under what to accept
 
 
+TWICE = """Question,A,B,C,Correct
+Which one lives on land?,cod,horse,newt,B
+Which one pulls a cart?,horse,crab,eel,A
+"""
+
+
+def test_one_answer_to_two_questions_is_no_matter_where_letters_are_written(tmp_path):
+    (tmp_path / "land.csv").write_text(TWICE, encoding="utf-8")
+
+    def told(*options):
+        done = fairdeal("build", tmp_path / "land.csv", "--teams", "1", *options)
+        assert done.returncode == 0, done.stderr
+        return "it fits both" in f"{done.stdout}{done.stderr}"
+
+    assert not told("--choices", "shown")
+    assert told()
+    # gathered words are the bank
+    assert told("--choices", "shown", "--activity", "collect")
+
+
 WORDS = """Word,Meaning,Topic
 crab,It walks sideways,Life
 limpet,It clamps to bare stone,Life
