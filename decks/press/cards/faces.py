@@ -24,6 +24,7 @@ from decks.team import Team
 HALF_STROKE = 0.4
 """Half the line of the label's frame, so that its outer edge keeps the inset."""
 
+FIRST_LETTER = letter_of(0)
 MOST_CENTRED = 3
 """Up to so many lines are centred; more are set flush, where a paragraph begins."""
 
@@ -115,7 +116,7 @@ def _lines(arranged: Arrangement) -> list[Text]:
 
 def _is_first_choice(line: Line) -> bool:
     """Say whether choices begin with a line: their letters stand under one another."""
-    return bool(line) and line[0].text.startswith(letter_of(0))
+    return bool(line) and line[0].text.startswith(FIRST_LETTER)
 
 
 def name_of(owner: Team, shape: Shape) -> Text:
