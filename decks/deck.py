@@ -73,10 +73,15 @@ class Deck(Struct, frozen=True):
         return all(hand == first for hand in others)
 
     @property
+    def is_one_team(self) -> bool:
+        """Whether the class is one team, which has no other to play with."""
+        return len(self.recipe.teams) == 1
+
+    @property
     def points(self) -> Points:
         """The points that can be earned: a lone team is always first, which earns none."""
         given = self.recipe.points
-        return given if self.recipe.teams[1:] else replace(given, first=0)
+        return replace(given, first=0) if self.is_one_team else given
 
     def expected(self, item: Item) -> float:
         """Return the share expected to get an item right: by marks where there are any."""

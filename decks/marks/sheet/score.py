@@ -71,12 +71,8 @@ def most_points(points: Points) -> int:
     return points.right + points.first + points.together
 
 
-def _is_alone(deck: Deck) -> bool:
-    return len(deck.recipe.teams) == 1
-
-
 def _first_row(deck: Deck) -> int:
-    return _PLACE if _is_alone(deck) else _FIRST
+    return _PLACE if deck.is_one_team else _FIRST
 
 
 def _rounds(deck: Deck, called: Called) -> list[Rows]:
@@ -105,7 +101,7 @@ def _write_heads(sheet: Sheet, deck: Deck) -> None:
 def _write_directions(sheet: Sheet, deck: Deck) -> None:
     whose = "each team’s"
     follow = "Sums and places follow by themselves; teams with equal points share a place."
-    if _is_alone(deck):
+    if deck.is_one_team:
         whose, follow = "the team’s", "Sums follow by themselves."
     directions = (
         f"Type {whose} points, 0 to {most_points(deck.points)}, into the white cells. {follow} "

@@ -11,7 +11,7 @@ from decks.lesson.exercises import Exercise, ways
 from decks.lesson.timing import about_time, calls_told
 from decks.press.also import also_told
 from decks.press.cards.arranging import SHARP, as_printed, fitted
-from decks.press.teacher.how.counts import earned, is_one_team
+from decks.press.teacher.how.counts import earned
 from decks.press.teacher.keys import title_block
 from decks.press.teacher.table import Column, table
 from decks.press.type.setting import (
@@ -68,7 +68,7 @@ def call_sheet(deck: Deck, called: Called, width: float) -> list[Block]:
 
 def _how(deck: Deck) -> str:
     write, show = "teams agree and write", "all show"
-    if is_one_team(deck):
+    if deck.is_one_team:
         write, show = "the team agrees and writes", "it shows"
     return f"Read the question out; {write}; all do the exercise; on your signal {show}. {SECONDS}"
 

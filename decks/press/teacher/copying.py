@@ -11,7 +11,7 @@ def guide_copies(deck: Deck, paper: Paper) -> str:
     recipe = deck.recipe
     whose = (
         "each student gets the pages of their own team"
-        if recipe.guide is GuideFor.TEAM and len(recipe.teams) > 1
+        if recipe.guide is GuideFor.TEAM and not deck.is_one_team
         else "every student gets the same pages"
     )
     sentences = [

@@ -52,7 +52,7 @@ def _low(text: str) -> str:
 
 
 def _called(deck: Deck, width: float) -> str:
-    if len(deck.recipe.teams) == 1:
+    if deck.is_one_team:
         told = f"{TALLY} that was called Tries, 1, and Right, 1 if it was right, else 0{{}}."
     else:
         told = f"{TALLY} Tries, how many teams answered, and Right, how many had it right{{}}."

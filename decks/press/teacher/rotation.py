@@ -8,7 +8,6 @@ from decks.lesson import Bases
 from decks.lesson.crowd import crowd
 from decks.lesson.rotation import Order, companies_of, followings, orders_for
 from decks.press.teacher.base_words import without_card
-from decks.press.teacher.how.counts import is_one_team
 from decks.press.teacher.how.sets import all_sets, keep_others
 from decks.press.teacher.how.stations import how_checked
 from decks.press.teacher.keys import title_block
@@ -67,7 +66,7 @@ def _how(deck: Deck, bases: Bases) -> str:
 
 def _walk(deck: Deck) -> str:
     start, they, on = "Each group starts at the base in its", "they", "all walk on together"
-    if is_one_team(deck):
+    if deck.is_one_team:
         start, they, on = "The group starts at the base in the", "all", "they walk on"
     return (
         f"{start} first column. At the base {they} read, agree and answer, then "

@@ -7,7 +7,6 @@ from decks.evenly import even_sizes
 from decks.layout.flow import Block
 from decks.layout.frame import Frame, Line, Text
 from decks.lesson.writers import writers
-from decks.press.teacher.how.counts import is_one_team
 from decks.press.teacher.how.rounds import at_tables
 from decks.press.teacher.keys import title_block
 from decks.press.type.setting import (
@@ -59,7 +58,7 @@ def seats(deck: Deck, width: float) -> list[Block]:
 
 
 def _how(deck: Deck) -> str:
-    team = "the team" if is_one_team(deck) else "a team"
+    team = "the team" if deck.is_one_team else "a team"
     return f"A{at_tables(deck)[1:]}, {HOW.format(team=team)}"
 
 

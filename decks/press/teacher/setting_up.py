@@ -19,7 +19,6 @@ from decks.press.teacher.how.counts import (
     blanks,
     each_told,
     hands,
-    is_one_team,
     metres,
     spread,
 )
@@ -44,7 +43,7 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
     ways = reckoned(deck), reckoned(deck, caught=CAUGHT)
     names = [team.name for team in deck.recipe.teams]
     columns = [
-        Column("For the team" if is_one_team(deck) else "For one team", 0.46 * width),
+        Column("For the team" if deck.is_one_team else "For one team", 0.46 * width),
         Column("nobody caught", 0.27 * width),
         Column(CAUGHT_TOLD, 0.27 * width),
     ]
@@ -70,7 +69,7 @@ def reckoning(deck: Deck, width: float) -> list[Block]:
 
 
 def _each(deck: Deck) -> str:
-    return "" if is_one_team(deck) else " a team"
+    return "" if deck.is_one_team else " a team"
 
 
 def reckoned(deck: Deck, *, caught: float = 0) -> Reckoning:
@@ -189,7 +188,7 @@ def _fewer(deck: Deck, found: Reckoning) -> Iterator[str]:
     needed = math.ceil(found.minutes_for_all)
     if needed <= MOST_MINUTES:
         yield f"take {needed} minutes with Minutes"
-    yield f"let two{'' if is_one_team(deck) else ' of a team'} walk at a time"
+    yield f"let two{'' if deck.is_one_team else ' of a team'} walk at a time"
 
 
 def _more(deck: Deck, found: Reckoning) -> Iterator[str]:
@@ -201,7 +200,7 @@ def _more(deck: Deck, found: Reckoning) -> Iterator[str]:
         yield f"take more cards: {min(each, len(deck.pool))} with Cards"
     if not deck.has_copies and len(deck.pool) > len(deck.cards):
         yield f"take more cards: {min(_in_all(deck, each), len(deck.pool))} with Cards"
-    elif not deck.has_copies and len(deck.recipe.teams) > 1:
+    elif not deck.has_copies and not deck.is_one_team:
         words = min(each, len(deck.pool))
         yield f"give every team the same {words} words: copies with Deal, {words} with Cards"
     far = metres_for(minutes=found.minutes, cards=found.cards)
@@ -220,7 +219,7 @@ def _in_all(deck: Deck, each: int) -> int:
 
 
 def _assumed(deck: Deck, found: Reckoning) -> str:
-    walker = "one walker" if is_one_team(deck) else "one walker of a team"
+    walker = "one walker" if deck.is_one_team else "one walker of a team"
     return (
         f"Reckoned for {walker} at a time, who takes one card. Walking at 2.5 miles an hour (1.1 m "
         "a second), one of the walks of the Youth Compendium of Physical Activities "

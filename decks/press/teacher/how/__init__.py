@@ -5,7 +5,7 @@ from msgspec.structs import replace
 from decks.deck import Deck
 from decks.lesson import Bases, Called, Telling
 from decks.press.teacher.how.collect import collect
-from decks.press.teacher.how.counts import a_team, is_one_team
+from decks.press.teacher.how.counts import a_team
 from decks.press.teacher.how.organizer import organizer
 from decks.press.teacher.how.play import Part, Play
 from decks.press.teacher.how.review import review
@@ -32,7 +32,7 @@ def play_of(deck: Deck) -> Play:
 def _are_alone(deck: Deck) -> bool:
     """Say whether a team has one student where teams do something together."""
     together = not isinstance(deck.lesson, Bases)
-    return together and not is_one_team(deck) and min(a_team(deck)) == 1
+    return together and not deck.is_one_team and min(a_team(deck)) == 1
 
 
 def _play_of(deck: Deck) -> Play:

@@ -9,7 +9,6 @@ from decks.press.teacher.how.counts import (
     each_told,
     every_team,
     guides_needed,
-    is_one_team,
     lost,
     metres,
     points,
@@ -48,7 +47,7 @@ def _setting(deck: Deck) -> tuple[str, ...]:
     away = metres(deck.recipe.walk)
     up = "front" if deck.recipe.sides is Sides.FRONTS else "team mark"
     table = "a table with its guides" if deck.guides else "a table"
-    several = not is_one_team(deck)
+    several = not deck.is_one_team
     apart = ", an arm’s length apart" if several else ""
     mixed = "All teams’ cards mixed" if several else "All mixed"
     return (
@@ -62,7 +61,7 @@ def _setting(deck: Deck) -> tuple[str, ...]:
 
 
 def _steps(deck: Deck) -> tuple[Part, ...]:
-    each = "at a time" if is_one_team(deck) else "a team"
+    each = "at a time" if deck.is_one_team else "a team"
     steps = [
         Part("In a row", _row(deck)),
         Part(
@@ -92,7 +91,7 @@ def _steps(deck: Deck) -> tuple[Part, ...]:
 
 
 def _row(deck: Deck) -> str:
-    number = f"{spread(a_team(deck))} in {'all' if is_one_team(deck) else 'a team'}"
+    number = f"{spread(a_team(deck))} in {'all' if deck.is_one_team else 'a team'}"
     return (
         f"{every_team(deck).capitalize()} numbers itself, {number}, and keeps to that order to the "
         "end, so that all walk about equally often. Show once how to carry, to hand over, and to "
@@ -102,7 +101,7 @@ def _row(deck: Deck) -> str:
 
 def _home(deck: Deck) -> str:
     find = " and finds the blank that it may fit" if deck.guides else ""
-    back = " A card of another team goes back." if not is_one_team(deck) else ""
+    back = " A card of another team goes back." if not deck.is_one_team else ""
     return (
         "At home the card is handed over and the next one walks. Whoever waits reads the word "
         f"out{find}.{back}"
@@ -110,7 +109,7 @@ def _home(deck: Deck) -> str:
 
 
 def _end(deck: Deck) -> str:
-    who = "the team" if is_one_team(deck) else "a team"
+    who = "the team" if deck.is_one_team else "a team"
     return (
         f"After {counted(deck.recipe.minutes, 'minute')}, or when {who} has all its words, give "
         "the stop signal. Everyone walks home; a card that is still on its way does not count. "
@@ -146,7 +145,7 @@ def _asks_for_others(deck: Deck) -> bool:
 
 
 def _have_own_words(deck: Deck) -> bool:
-    return not is_one_team(deck) and not deck.has_copies
+    return not deck.is_one_team and not deck.has_copies
 
 
 def _asides(deck: Deck) -> tuple[Part, ...]:

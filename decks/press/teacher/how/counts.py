@@ -51,19 +51,14 @@ def a_team(deck: Deck) -> tuple[int, int]:
     return max(1, sizes[-1]), max(1, sizes[0])
 
 
-def is_one_team(deck: Deck) -> bool:
-    """Say whether the class is one team, which has no other to play with."""
-    return len(deck.recipe.teams) == 1
-
-
 def every_team(deck: Deck) -> str:
     """Return `every team`, or `the team` where there is one."""
-    return "the team" if is_one_team(deck) else "every team"
+    return "the team" if deck.is_one_team else "every team"
 
 
 def in_all(deck: Deck) -> str:
     """Return `, 4 in all` of what each of several teams has."""
-    return "" if is_one_team(deck) else f", {len(deck.recipe.teams)} in all"
+    return "" if deck.is_one_team else f", {len(deck.recipe.teams)} in all"
 
 
 def hands(deck: Deck) -> list[int]:
@@ -125,7 +120,7 @@ def guides_needed(deck: Deck) -> list[str]:
         return []
     students = counted(deck.recipe.students, "student")
     paper = page_paper(deck.recipe.paper).name
-    if deck.recipe.guide is GuideFor.TEAM and not is_one_team(deck):
+    if deck.recipe.guide is GuideFor.TEAM and not deck.is_one_team:
         return [f"study-guide.pdf on {paper}: for each of {students} the pages of their own team"]
     return [f"study-guide.pdf on {paper}: the same pages for each of {students}"]
 

@@ -13,7 +13,6 @@ from decks.press.teacher.how.counts import (
     guides_needed,
     hands,
     helped,
-    is_one_team,
     lost,
     points,
     where_answers_are,
@@ -90,7 +89,7 @@ def _sheet(deck: Deck) -> list[str]:
         *(["strokes"] if _counts(deck) else []),
         *([] if deck.guides else ["notes of cards that were not right"]),
     ]
-    where = "at home" if is_one_team(deck) else "at every home"
+    where = "at home" if deck.is_one_team else "at every home"
     return [f"A sheet {where} for the team’s {listed(written, 'and')}."] if written else []
 
 
@@ -106,7 +105,7 @@ def _at_home(deck: Deck) -> str:
 
 def _take(deck: Deck) -> str:
     look = ", looks up its answer in the list" if _looks_up(deck) else ""
-    other = "from another team" if len(deck.recipe.teams) > 1 else "not met yet"
+    other = "not met yet" if deck.is_one_team else "from another team"
     return (
         f"Lay all cards in one pile again. Everyone takes one{look} and walks about the room."
         f"{_short(deck)} Call “Meet”: everyone stops with the nearest person {other}; three may "
@@ -133,7 +132,7 @@ def _earned(deck: Deck) -> str:
     if not _counts(deck):
         return NO_POINTS
     earned = points(deck.points.right)
-    whose = "the team" if is_one_team(deck) else "the team of whoever gave it"
+    whose = "the team" if deck.is_one_team else "the team of whoever gave it"
     return f"A right answer earns {earned} for {whose}. A wrong one costs nothing."
 
 
@@ -147,7 +146,7 @@ def _home(deck: Deck) -> str:
 
 
 def _end(deck: Deck, walking: int) -> str:
-    back = " Cards of another team go back." if len(deck.recipe.teams) > 1 else ""
+    back = "" if deck.is_one_team else " Cards of another team go back."
     return (
         f"After {counted(walking, 'minute')} of walking everyone walks home. The team counts its "
         f"cards: {each_told(hands(deck), 'card')}.{back}"
@@ -176,10 +175,10 @@ def _asides(deck: Deck) -> tuple[Part, ...]:
 
 
 def _points(deck: Deck) -> str:
-    whose = "the team’s" if is_one_team(deck) else "a team’s"
+    whose = "the team’s" if deck.is_one_team else "a team’s"
     summed = f"Add up {whose} strokes."
     if deck.guides:
         summed = f"Add {whose} strokes to its right blanks."
-    if is_one_team(deck):
+    if deck.is_one_team:
         return summed
     return f"{summed} Where teams differ in number, divide by the students in each."

@@ -12,7 +12,6 @@ from decks.press.teacher.how.counts import (
     earned,
     every_team,
     in_all,
-    is_one_team,
     lost,
     spread,
     where_answers_are,
@@ -63,7 +62,7 @@ def _scoring(deck: Deck) -> str:
 
 
 def _had_it(deck: Deck) -> str:
-    return "whether it was right" if is_one_team(deck) else "how many teams were right"
+    return "whether it was right" if deck.is_one_team else "how many teams were right"
 
 
 def _setting(deck: Deck, called: Called) -> tuple[str, ...]:
@@ -104,16 +103,16 @@ def _steps(deck: Deck, called: Called) -> tuple[Part, ...]:
 
 def at_tables(deck: Deck) -> str:
     """Return where the seats are counted."""
-    return "at the table" if is_one_team(deck) else "at each table"
+    return "at the table" if deck.is_one_team else "at each table"
 
 
 def _whisper(deck: Deck) -> str:
-    return "The team whispers, and agrees" if is_one_team(deck) else "Teams whisper, and agree"
+    return "The team whispers, and agrees" if deck.is_one_team else "Teams whisper, and agree"
 
 
 def _show(deck: Deck) -> str:
     """Say how answers are shown; who was right is noted here where no point says so."""
-    papers = "the paper goes up" if is_one_team(deck) else "all papers go up at once"
+    papers = "the paper goes up" if deck.is_one_team else "all papers go up at once"
     noted = f" Note beside the card {_had_it(deck)}." if not deck.points.right else ""
     return (
         f"When the seconds of the call sheet are over, give the signal: {papers}. Say the answer; "
@@ -166,6 +165,6 @@ def _asides(deck: Deck) -> tuple[Part, ...]:
 
 def _fair(deck: Deck) -> str:
     alike, tie = "Teams that differ in number play alike: one answer a team.", " A tie is shared."
-    if is_one_team(deck):
+    if deck.is_one_team:
         alike, tie = "One answer for the whole team.", ""
     return f"{alike}{tie} Points are never taken away." if _counts_points(deck) else alike

@@ -7,7 +7,6 @@ from decks.press.teacher.how.counts import (
     cards_made,
     each_has,
     hands,
-    is_one_team,
     lost,
     points,
     span,
@@ -197,7 +196,7 @@ def _end(deck: Deck) -> str:
 
 
 def _asides(deck: Deck, bases: Bases) -> tuple[Part, ...]:
-    go = "the team goes" if is_one_team(deck) else "teams go"
+    go = "the team goes" if deck.is_one_team else "teams go"
     round_ = "" if _is_one(bases) else f": {go} round together as the page Rotation says"
     return (
         Part("Points", _points(deck)),
@@ -213,7 +212,7 @@ def _points(deck: Deck) -> str:
     right = deck.points.right
     if not right:
         return "No points are counted: ticks are for each student alone."
-    if is_one_team(deck):
+    if deck.is_one_team:
         return f"A tick is {points(right)}. Add up all slips. Or no points at all."
     return (
         f"A tick is {points(right)}. Add up the slips of a team; where teams differ in number, "
