@@ -3,9 +3,10 @@
 from collections.abc import Mapping
 from pathlib import Path
 
+from cards.folders import is_folder
 from cards.writing.saving import holds, save_new
 from decks.commands.naming_printers import printer_told, unknown_printer
-from decks.commands.places import is_folder, refuse_other_ending
+from decks.commands.places import refuse_other_ending
 from decks.commands.readings import name_of, reading_of
 from decks.commands.stopping import finishing
 from decks.printers import forget, read_printers, remember, settings_folder

@@ -1,16 +1,8 @@
-"""Where the one file that a command makes is to be: its name, or a folder for it."""
+"""How the one file that a command makes is named."""
 
 from pathlib import Path
 
 from decks.settings import UsageError
-
-
-def is_folder(place: Path) -> bool:
-    """Say whether a place is a folder; of a name that cannot be, whoever writes there tells."""
-    try:
-        return place.is_dir()
-    except OSError:
-        return False
 
 
 def refuse_other_ending(file: Path, ending: str, kind: str) -> None:

@@ -9,9 +9,10 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from cards.finding import UnusableFileError
+from cards.folders import is_folder
 from cards.writing.saving import FileTakenError, save_new
 from decks.commands.picking import Picked, picked, pile_told
-from decks.commands.places import is_folder, refuse_other_ending
+from decks.commands.places import refuse_other_ending
 from decks.commands.refitting import Refitted, refitted
 from decks.commands.stopping import finishing
 from decks.deck import Deck

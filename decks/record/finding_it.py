@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from cards.folders import is_folder
 from decks.record.damage import PUT_BACK, DamagedRecordError
 
 RECORD = "deck.json"
@@ -15,13 +16,11 @@ TOO_LARGE = "is far larger than it can be"
 def folder_of(named: Path) -> Path:
     """Return a deck's folder, be it named itself or by its record or another file in it."""
     try:
-        if named.is_dir():
-            return named
         in_it = named.name == RECORD or (named.is_file() and (named.parent / RECORD).is_file())
     except OSError:
         # whoever reads the record will say what is wrong with the name
         return named
-    return named.parent if in_it else named
+    return named.parent if in_it and not is_folder(named) else named
 
 
 def bytes_of(path: Path) -> bytes:

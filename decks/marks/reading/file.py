@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from cards.finding import Finding, Severity, UnusableFileError, ranked
+from cards.folders import is_folder
 from cards.place import Place
 from cards.reading.file import tables_of
 from cards.reading.headings import key
@@ -24,7 +25,7 @@ _TEXTS = (".csv", ".tsv")
 
 def may_be_marks(path: Path) -> bool:
     """Say whether a file is of a kind that marks are read from, by its ending."""
-    return path.suffix.lower() in (*_WORKBOOKS, *_TEXTS) and not _is_folder(path)
+    return path.suffix.lower() in (*_WORKBOOKS, *_TEXTS) and not is_folder(path)
 
 
 def read_marks(path: Path, deck: Deck) -> Marks:
@@ -35,7 +36,7 @@ def read_marks(path: Path, deck: Deck) -> Marks:
     rest is used. Raises `UnusableFileError` for a file that is not there or cannot be read, and
     for a folder without one.
     """
-    if not _is_folder(path):
+    if not is_folder(path):
         return _read([path], deck)
     workbooks, texts = _files(path, _WORKBOOKS), _files(path, _TEXTS)
     if not workbooks and not texts:
@@ -48,14 +49,6 @@ def read_marks(path: Path, deck: Deck) -> Marks:
     if texts and marks.is_empty and not marks.findings:
         marks, unread = _read(texts, deck), workbooks[1:]
     return Marks(marks.counts, marks.guides, (*marks.findings, *map(_not_read, unread)))
-
-
-def _is_folder(path: Path) -> bool:
-    try:
-        return path.is_dir()
-    except OSError:
-        # whoever reads it will say what is wrong with the name
-        return False
 
 
 def marks_in(folder: Path, deck: Deck) -> Marks:
@@ -89,8 +82,7 @@ def _files(folder: Path, endings: Sequence[str]) -> list[Path]:
         and path.stem.casefold().startswith(_STEM)
         and not path.name.startswith(".")
     ]
-    exact = [_STEM + ending for ending in endings]
-    order = {name: place for place, name in enumerate(exact)}
+    order = {_STEM + ending: place for place, ending in enumerate(endings)}
     return sorted(found, key=lambda path: (order.get(path.name.casefold(), len(order)), path.name))
 
 
