@@ -50,7 +50,7 @@ def earlier_decks(shelf: Path) -> EarlierDecks:
     findings: list[Finding] = []
     for folder in sorted(_folders(shelf), key=_order):
         try:
-            deck = read_record(folder, pictures=False)
+            deck = read_record(folder)
         except DamagedRecordError as error:
             findings.append(_left_alone(shelf, folder, error))
             continue

@@ -44,7 +44,7 @@ def look_at(place: Path, file: Path | None, strength: float) -> Seen:
     Raises `UnusableFileError` for the deck, and for a file of marks.
     """
     folder = folder_of(place)
-    deck = read_record(folder, pictures=False)
+    deck = read_record(folder)
     named = file or (place if place != folder and may_be_marks(place) else None)
     marks = read_marks(named or folder, deck)
     before = _before(folder, deck, strength)

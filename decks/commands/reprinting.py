@@ -45,7 +45,7 @@ def print_again(
     if out is not None and not is_folder(out):
         refuse_other_ending(out, ".pdf", "file of cards")
     folder = folder_of(named)
-    deck = read_record(folder, pictures=False)
+    deck = read_record(folder)
     try:
         fit = refitted(deck.recipe, options)
     except NoRoomError as error:

@@ -66,13 +66,12 @@ def picture_table(deck: Deck) -> dict[str, dict[str, Any]]:
 class Album(Struct):
     """The pictures of a deck's folder, each read once.
 
-    `table` is what the record tells of them; a record of an earlier day tells nothing. Without
-    `opened`, a picture that is told of is known by its digest and size and has no bytes.
+    `table` is what the record tells of them. A picture that is told of is known by its digest and
+    size and has no bytes; a record of an earlier day tells nothing, so that it is opened.
     """
 
     folder: Path
     table: Mapping[str, Any]
-    opened: bool
     seen: dict[str, Picture] = field(default_factory=dict)
 
     def picture(self, name: object) -> Picture | None:
@@ -91,10 +90,9 @@ class Album(Struct):
         return self.seen[name]
 
     def _read(self, name: str) -> Picture:
-        recorded = _recorded(name, self.table[name]) if name in self.table else None
-        if recorded and not self.opened:
-            return recorded
-        return _opened(self.folder / name, name, recorded)
+        if name in self.table:
+            return _recorded(name, self.table[name])
+        return _opened(self.folder / name, name, None)
 
 
 def with_pictures(cards: Iterable[Card], folder: Path) -> tuple[Card, ...]:

@@ -28,20 +28,20 @@ _FOREIGN = "is not the record of a deck"
 _NAME_ANOTHER = "Name the folder of a deck that Fairdeal has made."
 
 
-def read_record(folder: Path, *, pictures: bool = True) -> Deck:
+def read_record(folder: Path) -> Deck:
     """Return the deck of a folder, as far as its record is read.
 
-    `folder` may also be the record itself. Without `pictures`, those of the deck are known by their
-    digests only, which is enough to tell items apart but not to print them. Raises
+    `folder` may also be the record itself. Pictures are known by their digests only, which is
+    enough to tell items apart; `with_pictures` opens those that are to be printed. Raises
     `DamagedRecordError` for a record that is missing, damaged, foreign, too large or of a newer
-    form, and for a picture that is missing or another than was printed.
+    form.
     """
     folder = folder_of(folder)
     path = folder / RECORD
     record = _parsed(path)
     _refuse_foreign(record, path)
     try:
-        return _deck(with_what_it_lacks(record), folder, pictures=pictures)
+        return _deck(with_what_it_lacks(record), folder)
     except DAMAGE as error:
         raise DamagedRecordError(path, damaged(error)) from error
 
@@ -84,8 +84,8 @@ def _refuse_foreign(record: object, path: Path) -> None:
         raise DamagedRecordError(path, _FOREIGN, _NAME_ANOTHER)
 
 
-def _deck(record: dict[str, Any], folder: Path, *, pictures: bool) -> Deck:
-    album = Album(folder, part(record, "pictures", mapping), pictures)
+def _deck(record: dict[str, Any], folder: Path) -> Deck:
+    album = Album(folder, part(record, "pictures", mapping))
     owners = part(record, "owners", teams_read)
     hands = part(record, "cards", partial(hands_read, owners=owners, album=album))
     cards = [card for hand in hands for card in hand]

@@ -8,13 +8,13 @@ from pathlib import Path
 import pypdfium2
 from hypothesis import HealthCheck, given, settings
 from support.any_workbook import choices, save, workbooks
+from support.records import read_with_pictures
 from support.shore import fairdeal
 
 from cards.finding import FairdealError, UnusableFileError
 from decks.commands.inspection import inspect
 from decks.commands.options import ONLY_NEXT
 from decks.recipe import Sides
-from decks.record import read_record
 from decks.settings import UsageError
 
 PATIENT = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
@@ -82,7 +82,7 @@ def assert_one_line(refused: FairdealError) -> None:
 
 def assert_whole(made: Path) -> None:
     """Check a deck's folder: every owner has each of its cards once, every page is there."""
-    deck = read_record(made)
+    deck = read_with_pictures(made)
     record = json.loads((made / "deck.json").read_bytes())
     for hand in deck.hands:
         rows = Counter(card.item.prompt_place for card in hand)

@@ -15,12 +15,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
 from support.pictures import coded, disc
-from support.records import deck_of, put_down
+from support.records import deck_of, put_down, read_with_pictures
 from support.shore import fairdeal
 
 from decks.history import earlier_decks
 from decks.recipe import Activity, Recipe
-from decks.record import DamagedRecordError, read_record
+from decks.record import DamagedRecordError
 from decks.team import make_teams
 
 TEAMS = make_teams(["Heron", "Otter"], [None] * 2)
@@ -49,7 +49,7 @@ def laid(folder: Path, record: object) -> Path:
 
 def refusal(folder: Path) -> str:
     with pytest.raises(DamagedRecordError) as refused:
-        read_record(folder)
+        read_with_pictures(folder)
     line = str(refused.value)
     assert "\n" not in line
     assert line.startswith(str(folder))
@@ -59,7 +59,7 @@ def refusal(folder: Path) -> str:
 
 def read_or_refused(folder: Path) -> None:
     with suppress(DamagedRecordError):
-        read_record(folder)
+        read_with_pictures(folder)
 
 
 @given(JSON)

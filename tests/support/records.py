@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from strategies import TEAMS, card
 
 from cards.item import Item, Kind, Level
@@ -10,6 +11,8 @@ from cards.reading.pictures.looking import picture_in
 from cards.style import Span, TextStyle
 from decks.activities import make_deck
 from decks.amounts import ALL
+from decks.bank import GuidePart
+from decks.deck import Deck
 from decks.lengths import CardMeasure, Margins, Shift
 from decks.recipe import (
     Activity,
@@ -25,7 +28,7 @@ from decks.recipe import (
     Sides,
     Support,
 )
-from decks.record import Colophon, picture_files, write
+from decks.record import Colophon, picture_files, read_record, with_pictures, write
 from decks.team import make_teams
 from support.pictures import SHELL, coded, disc
 
@@ -94,6 +97,27 @@ def recipes(draw) -> Recipe:
 def deck_of(recipe: Recipe, count: int = 14, number: int = 2):
     """Return a deck of these rows."""
     return make_deck(recipe, rows(count), number=number, seed="low")
+
+
+def read_with_pictures(folder: Path) -> Deck:
+    """Read a deck's record, and open all of its pictures."""
+    deck = read_record(folder)
+    hands = tuple(with_pictures(hand, folder) for hand in deck.hands)
+    opened = {
+        told.item: card.item
+        for told, card in zip(deck.cards, [card for hand in hands for card in hand], strict=True)
+    }
+
+    def asked(parts: tuple[GuidePart, ...]) -> tuple[GuidePart, ...]:
+        return tuple(
+            replace(part, blanks=tuple(opened[blank] for blank in part.blanks)) for part in parts
+        )
+
+    guides = tuple(
+        replace(guide, parts=asked(guide.parts), second=asked(guide.second))
+        for guide in deck.guides
+    )
+    return replace(deck, hands=hands, guides=guides)
 
 
 def put_down(deck, folder: Path) -> str:

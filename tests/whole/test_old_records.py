@@ -17,7 +17,7 @@ from support.workbooks import fill
 
 from decks.history import earlier_decks
 from decks.recipe import Activity
-from decks.record import FORMAT, read_record
+from decks.record import FORMAT, read_record, with_pictures
 from decks.record.earlier import FORMATS
 
 SAMPLES = Path(__file__).parents[1] / "decks" / "record" / "samples"
@@ -61,7 +61,8 @@ def test_its_cards_and_the_blanks_of_its_guides_are_read(deck):
 
 def test_its_pictures_are_those_that_were_printed(deck):
     files = {card["picture"] for card in told_by(deck)["cards"]} - {None}
-    shown = {card.item.image.data for card in read_record(deck).cards if card.item.image}
+    cards = with_pictures(read_record(deck).cards, deck)
+    shown = {card.item.image.data for card in cards if card.item.image}
     assert shown == {(deck / file).read_bytes() for file in files}
 
 

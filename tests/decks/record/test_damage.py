@@ -20,7 +20,7 @@ def sample(activity="review"):
 
 def read_as(folder, text):
     (folder / "deck.json").write_text(text, encoding="utf-8")
-    return read_record(folder, pictures=False)
+    return read_record(folder)
 
 
 def refusal(folder, text):

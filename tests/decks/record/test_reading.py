@@ -6,7 +6,7 @@ from tempfile import TemporaryDirectory
 import pytest
 from hypothesis import given, settings
 from msgspec.structs import replace
-from support.records import CRAB, deck_of, put_down, recipes, rows
+from support.records import CRAB, deck_of, put_down, read_with_pictures, recipes, rows
 
 from decks.activities import make_deck
 from decks.layout.grid import make_grid
@@ -24,7 +24,7 @@ PLAIN = Recipe("Saltmarsh week", TEAMS)
 def came_back(deck):
     with TemporaryDirectory() as folder:
         put_down(deck, Path(folder))
-        return read_record(Path(folder))
+        return read_with_pictures(Path(folder))
 
 
 @given(recipes())
@@ -63,10 +63,10 @@ def asked(deck):
 
 def test_pictures_come_back_with_their_bytes_or_only_their_digests(tmp_path):
     put_down(deck_of(PLAIN), tmp_path)
-    opened = read_record(tmp_path)
+    opened = read_with_pictures(tmp_path)
     assert CRAB.data in {card.item.image.data for card in opened.cards if card.item.image}
     (tmp_path / "pictures").rename(tmp_path / "gone")
-    told = read_record(tmp_path, pictures=False)
+    told = read_record(tmp_path)
     assert [card.item for card in told.cards] == [without_bytes(card.item) for card in opened.cards]
 
 
